@@ -1,0 +1,124 @@
+package slipday.finding;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import slipday.source.Span;
+
+/**
+ * One thing said about a plan.
+ *
+ * @param rule the id of what found it, such as {@code too-cold-soil}; never empty
+ * @param message one full sentence that names the gardener's own thing in backticks
+ * @param place the place it is about; empty only where there is no text to point at (a missing file)
+ * @param others other places that matter, most telling first
+ * @param notes the figures and the trade's reasons behind it, a sentence each
+ * @param help what would mend it; empty where nothing can be said
+ * @param subject what it is about in the model ({@code ropewalk-2024}), for {@code why} and {@code allow}; may be empty
+ * @param allowed the gardener's reason, where an {@code allow} silences this finding
+ */
+public record Finding(
+    String rule,
+    Level level,
+    String message,
+    Optional<Label> place,
+    List<Label> others,
+    List<String> notes,
+    String help,
+    String subject,
+    Optional<String> allowed) {
+
+  /** By file, place, rule, message: the order of every output. */
+  public static final Comparator<Finding> ORDER =
+      Comparator.comparing(
+              (Finding f) -> f.place.map(Label::span),
+              Comparator.comparing(
+                  span -> span.orElse(null), Comparator.nullsFirst(Comparator.<Span>naturalOrder())))
+          .thenComparing(Finding::rule)
+          .thenComparing(Finding::message);
+
+  public Finding {
+    others = List.copyOf(others);
+    notes = List.copyOf(notes);
+  }
+
+  public static Finding error(String rule, Span span, String message) {
+    return at(rule, Level.ERROR, span, message);
+  }
+
+  public static Finding warning(String rule, Span span, String message) {
+    return at(rule, Level.WARNING, span, message);
+  }
+
+  public static Finding note(String rule, Span span, String message) {
+    return at(rule, Level.NOTE, span, message);
+  }
+
+  public static Finding at(String rule, Level level, Span span, String message) {
+    return new Finding(
+        rule,
+        level,
+        message,
+        Optional.of(new Label(span, "")),
+        List.of(),
+        List.of(),
+        "",
+        "",
+        Optional.empty());
+  }
+
+  /** A finding with no text to point at, such as a file that is not there. */
+  public static Finding placeless(String rule, Level level, String message) {
+    return new Finding(
+        rule, level, message, Optional.empty(), List.of(), List.of(), "", "", Optional.empty());
+  }
+
+  /** The words on the mark under the place. */
+  public Finding labelled(String text) {
+    return new Finding(
+        rule,
+        level,
+        message,
+        place.map(p -> new Label(p.span(), text)),
+        others,
+        notes,
+        help,
+        subject,
+        allowed);
+  }
+
+  public Finding also(Span span, String text) {
+    return new Finding(
+        rule,
+        level,
+        message,
+        place,
+        append(others, new Label(span, text)),
+        notes,
+        help,
+        subject,
+        allowed);
+  }
+
+  public Finding withNote(String note) {
+    return new Finding(
+        rule, level, message, place, others, append(notes, note), help, subject, allowed);
+  }
+
+  public Finding withHelp(String text) {
+    return new Finding(rule, level, message, place, others, notes, text, subject, allowed);
+  }
+
+  public Finding about(String thing) {
+    return new Finding(rule, level, message, place, others, notes, help, thing, allowed);
+  }
+
+  public Finding allowedBecause(String reason) {
+    return new Finding(
+        rule, level, message, place, others, notes, help, subject, Optional.of(reason));
+  }
+
+  private static <T> List<T> append(List<T> list, T last) {
+    return java.util.stream.Stream.concat(list.stream(), java.util.stream.Stream.of(last)).toList();
+  }
+}

@@ -1,0 +1,90 @@
+package slipday.finding;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The nearest known word to one that is not known. */
+public final class Nearest {
+  private static final int MOST_LISTED = 8;
+
+  private Nearest() {}
+
+  /**
+   * The known word fewest edits away, if near enough: at most one edit per three letters, and at
+   * least one. A swap of two neighbours is one edit. Ties go to the first in the alphabet.
+   */
+  public static Optional<String> to(String word, Collection<String> known) {
+    String lower = word.toLowerCase(Locale.ROOT);
+    int allowed = Math.max(1, lower.length() / 3);
+    return known.stream()
+        .filter(k -> !k.isEmpty())
+        .filter(k -> Math.abs(k.length() - lower.length()) <= allowed)
+        .map(k -> new Scored(k, distance(lower, k.toLowerCase(Locale.ROOT))))
+        .filter(s -> s.edits <= allowed)
+        .min(Comparator.comparingInt(Scored::edits).thenComparing(Scored::word))
+        .map(Scored::word);
+  }
+
+  /** A sentence for {@code help}: the nearest word, or else what there is. */
+  public static String help(String word, Collection<String> known, String kind) {
+    return to(word, known)
+        .map(n -> "Did you mean `" + n + "`?")
+        .orElseGet(() -> listed(known, kind));
+  }
+
+  private static String listed(Collection<String> known, String kind) {
+    if (known.isEmpty()) {
+      return "No " + kind + " is declared.";
+    }
+    String some =
+        known.stream().sorted().limit(MOST_LISTED).map(k -> "`" + k + "`").collect(Collectors.joining(", "));
+    int more = known.size() - MOST_LISTED;
+    return "Known: " + some + (more > 0 ? " and " + more + " more" : "") + ".";
+  }
+
+  private record Scored(String word, int edits) {}
+
+  /** Optimal string alignment distance (restricted Damerau–Levenshtein). */
+  static int distance(String a, String b) {
+    int[] before = new int[b.length() + 1];
+    int[] last = new int[b.length() + 1];
+    int[] row = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      last[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      row[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        int same = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+        row[j] = Math.min(Math.min(row[j - 1] + 1, last[j] + 1), last[j - 1] + same);
+        boolean swapped =
+            i > 1
+                && j > 1
+                && a.charAt(i - 1) == b.charAt(j - 2)
+                && a.charAt(i - 2) == b.charAt(j - 1);
+        if (swapped) {
+          row[j] = Math.min(row[j], before[j - 2] + 1);
+        }
+      }
+      int[] spare = before;
+      before = last;
+      last = row;
+      row = spare;
+    }
+    return last[b.length()];
+  }
+
+  /** For tests and callers that rank several words. */
+  public static List<String> ranked(String word, Collection<String> known) {
+    String lower = word.toLowerCase(Locale.ROOT);
+    return known.stream()
+        .sorted(
+            Comparator.comparingInt((String k) -> distance(lower, k.toLowerCase(Locale.ROOT)))
+                .thenComparing(Comparator.naturalOrder()))
+        .toList();
+  }
+}

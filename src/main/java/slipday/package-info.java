@@ -1,0 +1,25 @@
+/**
+ * Slipday: the season of a seed-saving garden, from a text to its dates, crossings and chores.
+ *
+ * <p>Floors, from the ground up; a package imports only from floors below its own (a test holds it):
+ *
+ * <pre>
+ * 0  source    files, spans, line map          finding   level, labels, finding, outcome, nearest words
+ *    measure   quantities, ranges, odds, reasons
+ * 1  syntax    lines and words with exact places (ANTLR behind one facade)
+ *    genetics  pure mathematics of chance and inheritance: no dates, no text
+ * 2  language  the one table of clauses, their shapes, and the binding of lines to it
+ *    climate   weather records, frost, degree-days, soil, sun
+ * 3  format    canonical layout
+ *    garden    site, beds, crops, lines, lots, plantings, crosses; the resolver from text to model
+ * 4  season    a planting through the weather years, dates chosen, bloom, crossing, hand pollination
+ * 5  rules     one class a rule; reporter, catalogue, checker, allowances
+ * 6  output    findings, tables, calendar, data: outputs never compute
+ * 7  app       the one pipeline: load, parse, resolve, season, check
+ * 8  command   the door
+ * </pre>
+ */
+@NullMarked
+package slipday;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,102 @@
+package slipday.source;
+
+import java.util.Arrays;
+
+/**
+ * One text with the name people know it by, and the map from offsets to lines.
+ *
+ * <p>Compared by identity: two files with the same text are still two places.
+ */
+public final class Source {
+  private final String name;
+  private final String text;
+  private final boolean builtIn;
+  private final int[] lineStarts;
+
+  private Source(String name, String text, boolean builtIn) {
+    this.name = name;
+    this.text = text;
+    this.builtIn = builtIn;
+    this.lineStarts = lineStarts(text);
+  }
+
+  /** A file of the user's, named as the user would write it (relative, forward slashes). */
+  public static Source of(String name, String text) {
+    return new Source(name, text, false);
+  }
+
+  /** A file that ships with Slipday, such as the crop facts. */
+  public static Source builtIn(String name, String text) {
+    return new Source(name, text, true);
+  }
+
+  private static int[] lineStarts(String text) {
+    int[] starts = new int[64];
+    int count = 1;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean ends =
+          c == '\n' || (c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n'));
+      if (ends) {
+        if (count == starts.length) {
+          starts = Arrays.copyOf(starts, count * 2);
+        }
+        starts[count++] = i + 1;
+      }
+    }
+    return Arrays.copyOf(starts, count);
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public String text() {
+    return text;
+  }
+
+  /** Whether this text ships with Slipday rather than coming from the gardener. */
+  public boolean isBuiltIn() {
+    return builtIn;
+  }
+
+  public int lineCount() {
+    return lineStarts.length;
+  }
+
+  /** The 1-based line that holds an offset. */
+  public int lineOf(int offset) {
+    int at = Arrays.binarySearch(lineStarts, offset);
+    return at >= 0 ? at + 1 : -at - 1;
+  }
+
+  /** The 1-based column of an offset, counted in characters as people see them (code points). */
+  public int columnOf(int offset) {
+    int start = lineStarts[lineOf(offset) - 1];
+    return text.codePointCount(start, Math.min(offset, text.length())) + 1;
+  }
+
+  /** Offset of the first character of a 1-based line. */
+  public int lineStart(int line) {
+    return lineStarts[line - 1];
+  }
+
+  /** The text of a 1-based line, without its line end. */
+  public String line(int line) {
+    int start = lineStarts[line - 1];
+    int end = line < lineStarts.length ? lineStarts[line] : text.length();
+    while (end > start && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
+      end--;
+    }
+    return text.substring(start, end);
+  }
+
+  public Span span(int start, int end) {
+    return new Span(this, start, end);
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}

@@ -1,0 +1,67 @@
+package slipday.source;
+
+/**
+ * A place in a source: the characters from {@code start} up to but not including {@code end}.
+ * Lines and columns are worked out only where a place is shown.
+ */
+public record Span(Source source, int start, int end) implements Comparable<Span> {
+  public Span {
+    if (start < 0 || end < start || end > source.text().length()) {
+      throw new IllegalArgumentException(
+          "span " + start + ".." + end + " outside a text of " + source.text().length());
+    }
+  }
+
+  public String text() {
+    return source.text().substring(start, end);
+  }
+
+  /** 1-based line of the first character. */
+  public int line() {
+    return source.lineOf(start);
+  }
+
+  /** 1-based column of the first character, in code points. */
+  public int column() {
+    return source.columnOf(start);
+  }
+
+  public int endLine() {
+    return source.lineOf(end);
+  }
+
+  /** 1-based column just past the last character, in code points. */
+  public int endColumn() {
+    return source.columnOf(end);
+  }
+
+  public Span to(Span last) {
+    return new Span(source, start, Math.max(end, last.end));
+  }
+
+  /** {@code name:line:column}, as compilers and editors write a place. */
+  public String label() {
+    return source.name() + ":" + line() + ":" + column();
+  }
+
+  /** {@code name:line}: enough for a person. */
+  public String lineLabel() {
+    return source.name() + ":" + line();
+  }
+
+  @Override
+  public int compareTo(Span other) {
+    int byName = source.name().compareTo(other.source.name());
+    if (byName != 0) {
+      return byName;
+    }
+    return start != other.start
+        ? Integer.compare(start, other.start)
+        : Integer.compare(end, other.end);
+  }
+
+  @Override
+  public String toString() {
+    return label();
+  }
+}
