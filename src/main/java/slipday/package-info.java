@@ -1,7 +1,8 @@
 /**
  * Slipday: the season of a seed-saving garden, from a text to its dates, crossings and chores.
  *
- * <p>Floors, from the ground up; a package imports only from floors below its own (a test holds it):
+ * <p>Floors, from the ground up; a package imports only from floors below its own (a test holds
+ * it):
  *
  * <pre>
  * 0  source    files, spans, line map          finding   level, labels, finding, outcome, nearest words

@@ -10,11 +10,13 @@ import slipday.source.Span;
  *
  * @param rule the id of what found it, such as {@code too-cold-soil}; never empty
  * @param message one full sentence that names the gardener's own thing in backticks
- * @param place the place it is about; empty only where there is no text to point at (a missing file)
+ * @param place the place it is about; empty only where there is no text to point at (a missing
+ *     file)
  * @param others other places that matter, most telling first
  * @param notes the figures and the trade's reasons behind it, a sentence each
  * @param help what would mend it; empty where nothing can be said
- * @param subject what it is about in the model ({@code ropewalk-2024}), for {@code why} and {@code allow}; may be empty
+ * @param subject what it is about in the model ({@code ropewalk-2024}), for {@code why} and {@code
+ *     allow}; may be empty
  * @param allowed the gardener's reason, where an {@code allow} silences this finding
  */
 public record Finding(
@@ -33,7 +35,8 @@ public record Finding(
       Comparator.comparing(
               (Finding f) -> f.place.map(Label::span),
               Comparator.comparing(
-                  span -> span.orElse(null), Comparator.nullsFirst(Comparator.<Span>naturalOrder())))
+                  span -> span.orElse(null),
+                  Comparator.nullsFirst(Comparator.<Span>naturalOrder())))
           .thenComparing(Finding::rule)
           .thenComparing(Finding::message);
 

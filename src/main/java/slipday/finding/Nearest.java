@@ -41,7 +41,11 @@ public final class Nearest {
       return "No " + kind + " is declared.";
     }
     String some =
-        known.stream().sorted().limit(MOST_LISTED).map(k -> "`" + k + "`").collect(Collectors.joining(", "));
+        known.stream()
+            .sorted()
+            .limit(MOST_LISTED)
+            .map(k -> "`" + k + "`")
+            .collect(Collectors.joining(", "));
     int more = known.size() - MOST_LISTED;
     return "Known: " + some + (more > 0 ? " and " + more + " more" : "") + ".";
   }

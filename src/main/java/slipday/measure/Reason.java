@@ -25,7 +25,9 @@ public record Reason(String says, Basis basis, Optional<Span> place, List<Reason
     return new Reason(says, Basis.WEATHER, Optional.empty(), List.of());
   }
 
-  /** @param says the method and the publication it is from */
+  /**
+   * @param says the method and the publication it is from
+   */
   public static Reason method(String says) {
     return new Reason(says, Basis.METHOD, Optional.empty(), List.of());
   }

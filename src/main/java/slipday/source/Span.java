@@ -1,8 +1,8 @@
 package slipday.source;
 
 /**
- * A place in a source: the characters from {@code start} up to but not including {@code end}.
- * Lines and columns are worked out only where a place is shown.
+ * A place in a source: the characters from {@code start} up to but not including {@code end}. Lines
+ * and columns are worked out only where a place is shown.
  */
 public record Span(Source source, int start, int end) implements Comparable<Span> {
   public Span {
