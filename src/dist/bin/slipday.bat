@@ -1,0 +1,35 @@
+@echo off
+rem Starts Slipday with the Java of JAVA_HOME, or else the one on the PATH.
+rem SLIPDAY_JAVA_OPTS holds further options for Java.
+setlocal
+set "lib=%~dp0..\lib"
+
+if defined JAVA_HOME goto home
+set "java=java"
+where java >nul 2>nul
+if not errorlevel 1 goto version
+echo slipday: Java 17 or newer is needed, and no java was found.>&2
+echo Install one and put it on the PATH, or point JAVA_HOME at it.>&2
+exit /b 2
+
+:home
+set "java=%JAVA_HOME%\bin\java"
+if exist "%java%.exe" goto version
+echo slipday: JAVA_HOME is "%JAVA_HOME%", but there is no bin\java.exe in it.>&2
+echo Point JAVA_HOME at Java 17 or newer, or unset it to use the java on the PATH.>&2
+exit /b 2
+
+:version
+set "version=0"
+for /f "tokens=3" %%v in ('""%java%" -version 2^>^&1" ^| findstr /i /c:" version "') do set "version=%%~v"
+for /f "delims=.-+ tokens=1" %%m in ("%version%") do set "major=%%m"
+if %major% geq 17 goto start
+echo slipday: Java 17 or newer is needed, but "%java%" is Java %version%.>&2
+echo Install a newer one and put it on the PATH, or point JAVA_HOME at it.>&2
+exit /b 2
+
+:start
+set "archive="
+if exist "%lib%\slipday.jsa" set archive="-XX:SharedArchiveFile=%lib%\slipday.jsa"
+"%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xlog:disable %archive% %SLIPDAY_JAVA_OPTS% -jar "%lib%\slipday.jar" %*
+exit /b %errorlevel%
