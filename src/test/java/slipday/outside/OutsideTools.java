@@ -1,0 +1,128 @@
+package slipday.outside;
+
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.abort;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/**
+ * Finds the outside readers that {@code .ci/outside} brings. A test that asks for one that isn't
+ * there is skipped; where {@code CI=true} it fails instead, so that no check goes missing unseen.
+ */
+public final class OutsideTools {
+  private static final long SECONDS_AT_MOST = 60;
+
+  private OutsideTools() {}
+
+  /**
+   * A Python that can {@code import icalendar}: the one that SLIPDAY_PYTHON names, the one on the
+   * PATH, or Debian's.
+   */
+  public static Tool pythonWithIcalendar() {
+    Optional<Tool> found =
+        Stream.of(set("SLIPDAY_PYTHON").orElse(""), "python3", "/usr/bin/python3")
+            .filter(program -> !program.isEmpty())
+            .map(program -> new Tool(List.of(program, "-c"), Map.of("PYTHONIOENCODING", "utf-8")))
+            .filter(tool -> tool.runs("import icalendar"))
+            .findFirst();
+    return requireOrSkip(found, "a python3 with icalendar");
+  }
+
+  /**
+   * A node that can {@code require('ical.js')} from the folder SLIPDAY_NODE_MODULES, or else from
+   * target/outside/node_modules.
+   */
+  public static Tool nodeWithIcalJs() {
+    Path modules = Path.of(set("SLIPDAY_NODE_MODULES").orElse("target/outside/node_modules"));
+    Tool node =
+        new Tool(List.of("node", "-e"), Map.of("NODE_PATH", modules.toAbsolutePath().toString()));
+    return requireOrSkip(
+        Optional.of(node).filter(tool -> tool.runs("require('ical.js')")), "a node with ical.js");
+  }
+
+  /** What was found; else the test is skipped, or fails under CI. */
+  public static <T> T requireOrSkip(Optional<T> found, String what) {
+    return requireOrSkip(found, what, "true".equals(System.getenv("CI")));
+  }
+
+  static <T> T requireOrSkip(Optional<T> found, String what, boolean inCi) {
+    if (found.isPresent()) {
+      return found.get();
+    }
+    String missing = "There is no " + what + " here; `.ci/outside` brings it.";
+    return inCi ? fail(missing) : abort(missing);
+  }
+
+  private static Optional<String> set(String variable) {
+    return Optional.ofNullable(System.getenv(variable)).filter(value -> !value.isBlank());
+  }
+
+  /** A program that takes a script as its last option. */
+  public record Tool(List<String> command, Map<String, String> environment) {
+    public Tool {
+      command = List.copyOf(command);
+      environment = Map.copyOf(environment);
+    }
+
+    /**
+     * Runs a script and gives what it printed; the test fails if it exits with anything but 0.
+     *
+     * @param arguments given to the script, in {@code sys.argv[1:]} or {@code
+     *     process.argv.slice(1)}
+     */
+    public String run(String script, String... arguments) {
+      Result result = start(script, arguments);
+      if (result.exitCode != 0) {
+        fail(command.get(0) + " exited with " + result.exitCode + ":\n" + result.printed);
+      }
+      return result.printed;
+    }
+
+    boolean runs(String script) {
+      try {
+        return start(script).exitCode == 0;
+      } catch (UncheckedIOException e) {
+        return false; // no such program
+      }
+    }
+
+    private Result start(String script, String... arguments) {
+      List<String> line = new ArrayList<>(command);
+      line.add(script);
+      line.addAll(List.of(arguments));
+      try {
+        Path printed = Files.createTempFile("outside", ".txt");
+        try {
+          ProcessBuilder builder = new ProcessBuilder(line).redirectErrorStream(true);
+          builder.environment().putAll(environment);
+          Process process = builder.redirectOutput(printed.toFile()).start();
+          process.getOutputStream().close();
+          if (!process.waitFor(SECONDS_AT_MOST, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            return fail(line.get(0) + " took more than " + SECONDS_AT_MOST + " s.");
+          }
+          return new Result(process.exitValue(), Files.readString(printed, StandardCharsets.UTF_8));
+        } finally {
+          Files.delete(printed);
+        }
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return fail("Interrupted while waiting for " + line.get(0) + ".");
+      }
+    }
+  }
+
+  private record Result(int exitCode, String printed) {}
+}
