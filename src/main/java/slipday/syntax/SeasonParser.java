@@ -1,0 +1,136 @@
+package slipday.syntax;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.atn.PredictionMode;
+import slipday.finding.Finding;
+import slipday.finding.Outcome;
+import slipday.source.Source;
+import slipday.syntax.grammar.SeasonLexer;
+import slipday.syntax.grammar.SeasonParser.FileContext;
+import slipday.syntax.grammar.SeasonParser.LineContext;
+
+/** The one way from a text to its lines. */
+public final class SeasonParser {
+  private SeasonParser() {}
+
+  /** Parses any text at all; what is wrong with it is in the findings, and the rest still parses. */
+  public static Outcome<SeasonFile> parse(Source source) {
+    SeasonLexer lexer = new SeasonLexer(CharStreams.fromString(source.text()));
+    lexer.removeErrorListeners();
+    CommonTokenStream tokens = new CommonTokenStream(lexer);
+    var parser = new slipday.syntax.grammar.SeasonParser(tokens);
+    parser.removeErrorListeners();
+    parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
+    return new TreeBuilder(source, tokens).build(parser.file());
+  }
+
+  /** Turns ANTLR's contexts and hidden tokens into our lines and comments. */
+  private static final class TreeBuilder {
+    private final Source source;
+    private final CommonTokenStream tokens;
+    private final Offsets offsets;
+    private final List<Finding> findings = new ArrayList<>();
+
+    TreeBuilder(Source source, CommonTokenStream tokens) {
+      this.source = source;
+      this.tokens = tokens;
+      this.offsets = Offsets.of(source.text());
+    }
+
+    Outcome<SeasonFile> build(FileContext file) {
+      List<Line> lines = new ArrayList<>(file.getChildCount());
+      for (int i = 0; i < file.getChildCount(); i++) {
+        if (file.getChild(i) instanceof LineContext line) {
+          lines.add(line(line));
+        }
+      }
+      List<Comment> comments = new ArrayList<>();
+      for (Token token : tokens.getTokens()) {
+        if (token.getType() == SeasonLexer.COMMENT) {
+          comments.add(comment(token));
+        }
+      }
+      SeasonFile tree = new SeasonFile(source, List.copyOf(lines), List.copyOf(comments));
+      return new Outcome<>(tree, findings);
+    }
+
+    private Line line(LineContext context) {
+      List<Word> words = new ArrayList<>(context.getChildCount());
+      for (int i = 0; i < context.getChildCount(); i++) {
+        Token token = (Token) context.getChild(i).getPayload();
+        if (token.getType() != SeasonLexer.NL && token.getType() != Token.EOF) {
+          words.add(word(token));
+        }
+      }
+      return new Line(words);
+    }
+
+    private Word word(Token token) {
+      int start = offsets.utf16(token.getStartIndex());
+      int end = offsets.utf16(token.getStopIndex() + 1);
+      String text = source.text().substring(start, end);
+      return new Word(kind(token.getType()), text, source, start, end);
+    }
+
+    private Comment comment(Token token) {
+      int start = offsets.utf16(token.getStartIndex());
+      int end = offsets.utf16(token.getStopIndex() + 1);
+      String text = source.text().substring(start, end);
+      if (text.length() > 1 && Character.isLetterOrDigit(text.codePointAt(1))) {
+        findings.add(
+            Finding.error(
+                    "comment-without-space",
+                    source.span(start, end),
+                    "`" + firstWord(text) + "` reads as a comment, for a `#` hides the rest of its line.")
+                .labelled("hidden")
+                .withHelp("Put a space after `#` for a comment, or leave the `#` off for a tag."));
+      }
+      return new Comment(source.span(start, end));
+    }
+
+    private static String firstWord(String text) {
+      int end = 1;
+      while (end < text.length() && !Character.isWhitespace(text.charAt(end))) {
+        end++;
+      }
+      return text.substring(0, end);
+    }
+
+    private static WordKind kind(int type) {
+      return switch (type) {
+        case SeasonLexer.WORD -> WordKind.WORD;
+        case SeasonLexer.MIXED -> WordKind.MIXED;
+        case SeasonLexer.NUMBER -> WordKind.NUMBER;
+        case SeasonLexer.DATE -> WordKind.DATE;
+        case SeasonLexer.TEXT -> WordKind.TEXT;
+        case SeasonLexer.OPEN_TEXT -> WordKind.OPEN_TEXT;
+        case SeasonLexer.COMMA -> WordKind.COMMA;
+        case SeasonLexer.PERCENT -> WordKind.PERCENT;
+        default -> WordKind.OTHER;
+      };
+    }
+  }
+
+  /** ANTLR counts code points, our spans count UTF-16; they differ only beyond the basic plane. */
+  private interface Offsets {
+    int utf16(int codePoint);
+
+    static Offsets of(String text) {
+      boolean plain = text.chars().noneMatch(c -> Character.isSurrogate((char) c));
+      if (plain) {
+        return i -> i;
+      }
+      int[] map = new int[text.codePointCount(0, text.length()) + 1];
+      int at = 0;
+      for (int i = 0; i < map.length; i++) {
+        map[i] = at;
+        at = i < map.length - 1 ? at + Character.charCount(text.codePointAt(at)) : at;
+      }
+      return i -> map[i];
+    }
+  }
+}
