@@ -1,0 +1,32 @@
+package slipday.language;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import slipday.source.Span;
+import slipday.syntax.Line;
+
+/**
+ * A declaration with the clauses under it.
+ *
+ * @param head its values; empty where its own line is mistaken, and nothing can then refer to it
+ */
+public record Block(
+    Declaration declaration, Optional<Bound> head, Line line, List<BoundClause> clauses) {
+  public Span span() {
+    return line.span();
+  }
+
+  public Stream<BoundClause> every(Clause clause) {
+    return clauses.stream().filter(c -> c.clause() == clause);
+  }
+
+  public Optional<BoundClause> find(Clause clause) {
+    for (BoundClause bound : clauses) {
+      if (bound.clause() == clause) {
+        return Optional.of(bound);
+      }
+    }
+    return Optional.empty();
+  }
+}

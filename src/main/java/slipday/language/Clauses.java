@@ -1,0 +1,72 @@
+package slipday.language;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import slipday.syntax.Word;
+
+/** The one table of clauses. Parser, messages, format and the reference page all read it. */
+public final class Clauses {
+  private static final List<Clause> ALL =
+      Stream.concat(PlanClauses.ALL.stream(), CropClauses.ALL.stream()).toList();
+  private static final Map<Declaration, Map<String, List<Clause>>> BY_FIRST_WORD = index();
+
+  private Clauses() {}
+
+  public static List<Clause> all() {
+    return ALL;
+  }
+
+  public static List<Clause> under(Declaration declaration) {
+    return ALL.stream().filter(c -> c.where().contains(declaration)).toList();
+  }
+
+  private static Map<Declaration, Map<String, List<Clause>>> index() {
+    Map<Declaration, Map<String, List<Clause>>> index = new EnumMap<>(Declaration.class);
+    for (Declaration declaration : Declaration.values()) {
+      Map<String, List<Clause>> byWord = new HashMap<>();
+      for (Clause clause : under(declaration)) {
+        byWord.computeIfAbsent(clause.words().get(0), w -> new ArrayList<>()).add(clause);
+      }
+      byWord
+          .values()
+          .forEach(list -> list.sort(Comparator.comparingInt((Clause c) -> -c.words().size())));
+      index.put(declaration, byWord);
+    }
+    return index;
+  }
+
+  /** The clause a line begins with: the one of most words that fits. */
+  public static Optional<Clause> of(Declaration declaration, List<Word> words) {
+    String first = words.get(0).text();
+    Map<String, List<Clause>> byWord = BY_FIRST_WORD.getOrDefault(declaration, Map.of());
+    List<Clause> candidates = byWord.get(first);
+    if (candidates == null) {
+      candidates = byWord.getOrDefault(first.toLowerCase(Locale.ROOT), List.of());
+    }
+    for (Clause clause : candidates) {
+      if (begins(clause, words)) {
+        return Optional.of(clause);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean begins(Clause clause, List<Word> words) {
+    if (clause.words().size() > words.size()) {
+      return false;
+    }
+    for (int i = 0; i < clause.words().size(); i++) {
+      if (!words.get(i).isWord(clause.words().get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,109 @@
+package slipday.language;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The words that begin a thing. The lines under it belong to it, until the next such word. */
+public enum Declaration {
+  SEASON(
+      "<season>",
+      "The season the plan is for; in the south, where it crosses the new year, both years.",
+      "season 2027",
+      false),
+  INCLUDE(
+      "<text:path>",
+      "Takes in another file, or every season file of a folder, by name.",
+      "include \"record\"",
+      false),
+  SITE(
+      "<name>[ <text:title>]",
+      "The garden: where it lies, its weather, and the risk its gardener accepts.",
+      "site tern-hollow \"Tern Hollow\"",
+      true),
+  BED("<name>[ <text:title>]", "A bed: its size, where it lies, and what grew in it.", "bed long-south", true),
+  NEIGHBOUR(
+      "<name>[ <text:title>]",
+      "Somebody else's plants, near enough for their pollen to matter.",
+      "neighbour allotments",
+      true),
+  VOLUNTEER(
+      "<name>[ <text:title>]",
+      "A plant that came up by itself; it sheds pollen like any other.",
+      "volunteer heap-gourd",
+      true),
+  LINE(
+      "<name>[ <text:title>]",
+      "A line: plants of one descent, kept or being made. Any fact of its crop can be told anew.",
+      "line tern-amber \"Tern Amber\"",
+      true),
+  LOT("<name>", "Seed in hand, of one harvest and one generation.", "lot tern-amber-f3", true),
+  GROW(
+      "<lot>[ as <name:as>]",
+      "Sets a lot in a bed this season; `as` names a second sowing of the same lot.",
+      "grow tern-amber-f3",
+      true),
+  CROSS("<name>", "A cross to be made by hand between two plantings.", "cross ropewalk-amber", true),
+  GOAL("<line>", "What a line is bred for.", "goal tern-amber", true),
+  ALLOW(
+      "<rule>",
+      "Accepts one finding of a rule at one place, with the reason.",
+      "allow same-family-again",
+      true),
+  SOURCE(
+      "<name> <text:title>",
+      "A publication that facts are taken from.",
+      "source own-notes \"The gardener's notebook, 2019 to 2026\"",
+      false),
+  SPECIES(
+      "<name> <text:latin>",
+      "A species: who crosses with whom, and the facts its crops share.",
+      "species melon \"Cucumis melo\"",
+      true),
+  CROP(
+      "<name>[ <text:title>]",
+      "A crop or market type of a species, with the facts in which it differs.",
+      "crop muskmelon",
+      true);
+
+  private final Shape head;
+  private final String sentence;
+  private final String example;
+  private final boolean hasClauses;
+
+  Declaration(String head, String sentence, String example, boolean hasClauses) {
+    this.head = Shape.of(head);
+    this.sentence = sentence;
+    this.example = example;
+    this.hasClauses = hasClauses;
+  }
+
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  public Shape head() {
+    return head;
+  }
+
+  public String sentence() {
+    return sentence;
+  }
+
+  public String example() {
+    return example;
+  }
+
+  public boolean hasClauses() {
+    return hasClauses;
+  }
+
+  public static Optional<Declaration> named(String word) {
+    return Arrays.stream(values()).filter(d -> d.word().equalsIgnoreCase(word)).findFirst();
+  }
+
+  public static List<String> words() {
+    return Arrays.stream(values()).map(Declaration::word).toList();
+  }
+}

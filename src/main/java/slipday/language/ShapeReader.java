@@ -1,0 +1,100 @@
+package slipday.language;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the notation of {@link Shape}. A wrong notation is a fault of the program. */
+final class ShapeReader {
+  private static final Pattern PIECE =
+      Pattern.compile("\\s*(<[^>]+>|[\\[\\](){}|,%]|[^\\s\\[\\](){}|,%<>]+)");
+
+  private final String notation;
+  private final List<String> pieces = new ArrayList<>();
+  private int at;
+
+  ShapeReader(String notation) {
+    this.notation = notation;
+    Matcher matcher = PIECE.matcher(notation);
+    while (matcher.find()) {
+      pieces.add(matcher.group(1));
+    }
+  }
+
+  Shape.Part read() {
+    Shape.Part part = sequence();
+    if (at != pieces.size()) {
+      throw fault();
+    }
+    return part;
+  }
+
+  private Shape.Part sequence() {
+    List<Shape.Part> parts = new ArrayList<>();
+    while (at < pieces.size() && !"])}|".contains(pieces.get(at))) {
+      parts.add(part(pieces.get(at++)));
+    }
+    return parts.size() == 1 ? parts.get(0) : new Shape.Sequence(parts);
+  }
+
+  private Shape.Part part(String piece) {
+    return switch (piece) {
+      case "[" -> new Shape.Maybe(closed("]"));
+      case "{" -> new Shape.Repeated(closed("}"));
+      case "(" -> oneOf();
+      default -> piece.startsWith("<") ? placeholder(piece) : new Shape.Literal(piece);
+    };
+  }
+
+  private Shape.Part closed(String end) {
+    Shape.Part part = sequence();
+    expect(end);
+    return part;
+  }
+
+  private Shape.Part oneOf() {
+    String name = "";
+    if (pieces.get(at).endsWith(":")) {
+      name = pieces.get(at).substring(0, pieces.get(at).length() - 1);
+      at++;
+    }
+    List<String> phrases = new ArrayList<>();
+    List<Shape.Part> parts = new ArrayList<>();
+    do {
+      int start = at;
+      parts.add(sequence());
+      phrases.add(leadingWords(start, at));
+    } while (at < pieces.size() && pieces.get(at).equals("|") && ++at > 0);
+    expect(")");
+    return new Shape.OneOf(name, phrases, parts);
+  }
+
+  /** The fixed words a phrase begins with: what the choice is known by. */
+  private String leadingWords(int from, int to) {
+    List<String> words = new ArrayList<>();
+    for (int i = from; i < to && Character.isLetter(pieces.get(i).charAt(0)); i++) {
+      words.add(pieces.get(i));
+    }
+    return String.join(" ", words);
+  }
+
+  private static Shape.Part placeholder(String piece) {
+    String inside = piece.substring(1, piece.length() - 1);
+    int colon = inside.indexOf(':');
+    String kind = colon < 0 ? inside : inside.substring(0, colon);
+    return new Shape.Placeholder(
+        Kind.named(kind), colon < 0 ? inside : inside.substring(colon + 1));
+  }
+
+  private void expect(String piece) {
+    if (at >= pieces.size() || !pieces.get(at).equals(piece)) {
+      throw fault();
+    }
+    at++;
+  }
+
+  private IllegalArgumentException fault() {
+    return new IllegalArgumentException("wrong shape notation at piece " + at + ": " + notation);
+  }
+}
