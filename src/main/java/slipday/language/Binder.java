@@ -34,6 +34,9 @@ public final class Binder {
     final Line line;
     final List<BoundClause> clauses = new ArrayList<>();
 
+    /** Those that may not come again: no more than the table has, however long the block. */
+    final List<BoundClause> once = new ArrayList<>();
+
     Open(Declaration declaration, Optional<Bound> head, Line line) {
       this.declaration = declaration;
       this.head = head;
@@ -108,14 +111,15 @@ public final class Binder {
     SaysReader.Split split = SaysReader.split(clause, line);
     split.mistake().ifPresent(findings::add);
     Optional<Bound> bound =
-        values(clause.shape(), split.value(), clause.words().size(), clause.name(), clause.example());
+        values(
+            clause.shape(), split.value(), clause.words().size(), clause.name(), clause.example());
     if (bound.isEmpty()) {
       return;
     }
     Optional<BoundClause> earlier =
         clause.many()
             ? Optional.empty()
-            : block.clauses.stream().filter(c -> c.clause() == clause).findFirst();
+            : block.once.stream().filter(c -> c.clause().equals(clause)).findFirst();
     if (earlier.isPresent()) {
       findings.add(
           Finding.error("said-twice", line.span(), "`" + clause.name() + "` is said twice here.")
@@ -124,7 +128,11 @@ public final class Binder {
               .withHelp("Keep one of the two lines."));
       return;
     }
-    block.clauses.add(new BoundClause(clause, bound.get(), line, split.says()));
+    BoundClause kept = new BoundClause(clause, bound.get(), line, split.says());
+    block.clauses.add(kept);
+    if (!clause.many()) {
+      block.once.add(kept);
+    }
   }
 
   private void outside(Line line) {
@@ -140,7 +148,8 @@ public final class Binder {
                 "nothing-begun",
                 line.span(),
                 "`" + line.first().text() + "` stands before anything has begun.")
-            .withHelp("A plan begins with a line such as `season 2027`, then `site`, `bed`, `grow` and so on."));
+            .withHelp(
+                "A plan begins with a line such as `season 2027`, then `site`, `bed`, `grow` and so on."));
   }
 
   /** Takes a misspelt declaration for what was meant, so that the lines under it are checked. */
@@ -151,10 +160,10 @@ public final class Binder {
     }
     Optional<String> near =
         Nearest.to(
-            first.text(), Stream.concat(Declaration.words().stream(), clauseWords.stream()).toList());
+            first.text(),
+            Stream.concat(Declaration.words().stream(), clauseWords.stream()).toList());
     Optional<Declaration> meant = near.flatMap(Declaration::named);
-    if (meant.isEmpty()
-        || meant.get().head().match(line.words(), 1).bound().isEmpty()) {
+    if (meant.isEmpty() || meant.get().head().match(line.words(), 1).bound().isEmpty()) {
       return false;
     }
     findings.add(
@@ -229,7 +238,8 @@ public final class Binder {
     List<Word> words = line.words();
     boolean atEnd = failure.at() >= words.size();
     Span last = words.get(words.size() - 1).span();
-    Span place = atEnd ? new Span(last.source(), last.end(), last.end()) : words.get(failure.at()).span();
+    Span place =
+        atEnd ? new Span(last.source(), last.end(), last.end()) : words.get(failure.at()).span();
     if (failure.mistake().isPresent()) {
       Shape.Mistake mistake = failure.mistake().get();
       return Finding.error(mistake.rule(), place, mistake.message())
@@ -240,7 +250,13 @@ public final class Binder {
     String message =
         atEnd
             ? "`" + what + "` wants more: " + expected + "."
-            : "`" + what + "` wants " + expected + " where `" + words.get(failure.at()).text() + "` stands.";
+            : "`"
+                + what
+                + "` wants "
+                + expected
+                + " where `"
+                + words.get(failure.at()).text()
+                + "` stands.";
     return Finding.error("clause-shape", place, message)
         .labelled("expected " + expected)
         .withHelp("For example: `" + example + "`.");

@@ -18,12 +18,12 @@ public record Block(
   }
 
   public Stream<BoundClause> every(Clause clause) {
-    return clauses.stream().filter(c -> c.clause() == clause);
+    return clauses.stream().filter(c -> c.clause().equals(clause));
   }
 
   public Optional<BoundClause> find(Clause clause) {
     for (BoundClause bound : clauses) {
-      if (bound.clause() == clause) {
+      if (bound.clause().equals(clause)) {
         return Optional.of(bound);
       }
     }

@@ -16,12 +16,20 @@ public record Clause(
     String example,
     boolean many) {
 
-  static Clause once(String words, Set<Declaration> where, String shape, String sentence, String example) {
-    return new Clause(List.of(words.split(" ")), where, Shape.of(shape), sentence, example, false);
+  /** A clause that may come once, its words and its shape written as {@code words: shape}. */
+  static Clause once(Set<Declaration> where, String line, String sentence, String example) {
+    return of(where, line, sentence, example, false);
   }
 
-  static Clause many(String words, Set<Declaration> where, String shape, String sentence, String example) {
-    return new Clause(List.of(words.split(" ")), where, Shape.of(shape), sentence, example, true);
+  static Clause many(Set<Declaration> where, String line, String sentence, String example) {
+    return of(where, line, sentence, example, true);
+  }
+
+  private static Clause of(
+      Set<Declaration> where, String line, String sentence, String example, boolean many) {
+    int colon = line.indexOf(": ");
+    List<String> words = List.of(line.substring(0, colon).split(" "));
+    return new Clause(words, where, Shape.of(line.substring(colon + 2)), sentence, example, many);
   }
 
   static Set<Declaration> in(Declaration first, Declaration... more) {

@@ -16,7 +16,9 @@ import slipday.syntax.WordKind;
 /** Reads {@code 2027-05-14}, {@code 14 May} and {@code 14 May 2027}. */
 final class DayReader {
   private static final List<String> MONTHS =
-      Arrays.stream(Month.values()).map(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH)).toList();
+      Arrays.stream(Month.values())
+          .map(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+          .toList();
 
   private final String name;
   private final Shape.Attempt attempt;
@@ -58,12 +60,12 @@ final class DayReader {
           word.map(w -> Nearest.help(w.text(), MONTHS, "month")).orElse("Write it as `14 May`.");
       String message =
           word.map(w -> "`" + w.text() + "` is not a month.").orElse("The month is missing.");
-      return attempt.mistaken(
-          at + 1, new Shape.Mistake("date-form", message, help), "a month");
+      return attempt.mistaken(at + 1, new Shape.Mistake("date-form", message, help), "a month");
     }
     int day = Integer.parseInt(attempt.words.get(at).text());
     Optional<String> year =
-        attempt.word(at + 2)
+        attempt
+            .word(at + 2)
             .filter(w -> w.is(WordKind.NUMBER) && w.text().matches("[12]\\d{3}"))
             .map(Word::text);
     try {

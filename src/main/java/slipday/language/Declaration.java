@@ -22,7 +22,11 @@ public enum Declaration {
       "The garden: where it lies, its weather, and the risk its gardener accepts.",
       "site tern-hollow \"Tern Hollow\"",
       true),
-  BED("<name>[ <text:title>]", "A bed: its size, where it lies, and what grew in it.", "bed long-south", true),
+  BED(
+      "<name>[ <text:title>]",
+      "A bed: its size, where it lies, and what grew in it.",
+      "bed long-south",
+      true),
   NEIGHBOUR(
       "<name>[ <text:title>]",
       "Somebody else's plants, near enough for their pollen to matter.",
@@ -44,7 +48,8 @@ public enum Declaration {
       "Sets a lot in a bed this season; `as` names a second sowing of the same lot.",
       "grow tern-amber-f3",
       true),
-  CROSS("<name>", "A cross to be made by hand between two plantings.", "cross ropewalk-amber", true),
+  CROSS(
+      "<name>", "A cross to be made by hand between two plantings.", "cross ropewalk-amber", true),
   GOAL("<line>", "What a line is bred for.", "goal tern-amber", true),
   ALLOW(
       "<rule>",

@@ -1,8 +1,10 @@
 package slipday.language;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import slipday.measure.Dimension;
 
@@ -22,7 +24,8 @@ public enum Kind {
   WARMTH("warmth", Dimension.TEMPERATURE),
   TIME("time", Dimension.TIME),
   TIME_RANGE("time-range", Dimension.TIME),
-  HEAT_OR_TIME_RANGE("heat-or-time-range", "a time or a heat sum, in days, weeks, C-days or F-days"),
+  HEAT_OR_TIME_RANGE(
+      "heat-or-time-range", "a time or a heat sum, in days, weeks, C-days or F-days"),
   BRIX_RANGE("brix-range", Dimension.SWEETNESS),
   SHARE("share", "a share, as `15 %`, `1 in 10` or `44 of 50`"),
   SHARE_RANGE("share-range", "a share or two, as in `5 to 70 %`"),
@@ -48,6 +51,8 @@ public enum Kind {
 
   private static final Map<String, Kind> BY_WORD =
       Arrays.stream(values()).collect(Collectors.toMap(k -> k.word, k -> k));
+
+  private static final Set<Kind> REFERENCES = EnumSet.range(BED, SOURCE);
 
   private final String word;
   private final String expected;
@@ -88,6 +93,6 @@ public enum Kind {
 
   /** Whether it names something declared elsewhere. */
   public boolean isReference() {
-    return ordinal() >= BED.ordinal();
+    return REFERENCES.contains(this);
   }
 }

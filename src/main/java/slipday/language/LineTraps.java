@@ -40,7 +40,8 @@ final class LineTraps {
   private static Finding stray(Word word) {
     String c = word.text();
     if (BRACKETS.contains(c)) {
-      return Finding.error("stray-character", word.span(), "A season file has no brackets: `" + c + "`.")
+      return Finding.error(
+              "stray-character", word.span(), "A season file has no brackets: `" + c + "`.")
           .withHelp("Leave it off; a thing ends where the next one begins.");
     }
     if (FRACTIONS.contains(c)) {
@@ -48,7 +49,8 @@ final class LineTraps {
           .withHelp("Write it with a point, as `0.5`.");
     }
     boolean printable = !Character.isISOControl(c.codePointAt(0));
-    String shown = printable ? "`" + c + "`" : String.format("The character %04X (hex)", c.codePointAt(0));
+    String shown =
+        printable ? "`" + c + "`" : String.format("The character %04X (hex)", c.codePointAt(0));
     return Finding.error("stray-character", word.span(), shown + " has no meaning here.")
         .withHelp("Leave it off, or put it in a text in quotes.");
   }
@@ -71,6 +73,14 @@ final class LineTraps {
             "comma-in-number",
             words.get(i - 1).span().to(words.get(i + 1).span()),
             "`" + whole + "," + part + "` can be read two ways.")
-        .withHelp("Write a decimal with a point, `" + whole + "." + part + "`, and thousands without a comma, `" + whole + part + "`.");
+        .withHelp(
+            "Write a decimal with a point, `"
+                + whole
+                + "."
+                + part
+                + "`, and thousands without a comma, `"
+                + whole
+                + part
+                + "`.");
   }
 }

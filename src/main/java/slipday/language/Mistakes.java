@@ -29,10 +29,13 @@ final class Mistakes {
           "unit-missing",
           "A share needs to say of what.",
           "Write it as `15 %`, `1 in 10` or `44 of 50`.");
-  private static final Pattern RANGE = Pattern.compile("(\\d+(?:\\.\\d+)?)[-\u2013\u2212](\\d+(?:\\.\\d+)?)\\S*");
+  private static final Pattern RANGE =
+      Pattern.compile("(\\d+(?:\\.\\d+)?)[-\u2013\u2212](\\d+(?:\\.\\d+)?)\\S*");
   private static final Pattern DATE =
-      Pattern.compile("\\d{1,2}[./]\\d{1,2}[./](?:\\d{2}|\\d{4})?|\\d{4}[-/.]\\d{1,2}[-/.]\\d{1,2}");
-  private static final Pattern GLUED = Pattern.compile("(\\d+(?:\\.\\d+)?)([\\p{L}\u00B0][\\p{L}\u00B0-]*)");
+      Pattern.compile(
+          "\\d{1,2}[./]\\d{1,2}[./](?:\\d{2}|\\d{4})?|\\d{4}[-/.]\\d{1,2}[-/.]\\d{1,2}");
+  private static final Pattern GLUED =
+      Pattern.compile("(\\d+(?:\\.\\d+)?)([\\p{L}\u00B0][\\p{L}\u00B0-]*)");
   private static final Pattern RUN_TOGETHER = Pattern.compile("\\d+(?:\\.\\d+)?\\p{L}+\\d.*");
 
   private Mistakes() {}
@@ -83,7 +86,8 @@ final class Mistakes {
 
   private static Shape.Mistake runTogether(String text) {
     String spaced =
-        text.replaceAll("(?<=\\d)(?=\\p{L})|(?<=\\p{L})(?=\\d)", " ").replaceAll("(?<=\\p{L})x(?= )", " x");
+        text.replaceAll("(?<=\\d)(?=\\p{L})|(?<=\\p{L})(?=\\d)", " ")
+            .replaceAll("(?<=\\p{L})x(?= )", " x");
     return new Shape.Mistake(
         "needs-spaces",
         "`" + text + "` runs several figures together.",
@@ -93,7 +97,11 @@ final class Mistakes {
   static Shape.Mistake wrongUnit(Unit unit, Kind kind) {
     return new Shape.Mistake(
         "unit-wrong",
-        "`" + unit.word() + "` is a unit of " + unit.dimension().withArticle().replaceFirst("^an? ", "") + ".",
+        "`"
+            + unit.word()
+            + "` is a unit of "
+            + unit.dimension().withArticle().replaceFirst("^an? ", "")
+            + ".",
         "Here belongs " + kind.expected() + ".");
   }
 
@@ -108,13 +116,10 @@ final class Mistakes {
     }
     String text = word.orElseThrow().text();
     if (text.equalsIgnoreCase("in")) {
-      return new Shape.Mistake(
-          "unit-unknown", "`in` is not read as a unit.", "Write `inch`.");
+      return new Shape.Mistake("unit-unknown", "`in` is not read as a unit.", "Write `inch`.");
     }
-    Optional<String> otherCase =
-        Unit.allWords().filter(w -> w.equalsIgnoreCase(text)).findFirst();
-    Optional<String> near =
-        kind.dimension().flatMap(d -> Nearest.to(text, Unit.words(d)));
+    Optional<String> otherCase = Unit.allWords().filter(w -> w.equalsIgnoreCase(text)).findFirst();
+    Optional<String> near = kind.dimension().flatMap(d -> Nearest.to(text, Unit.words(d)));
     if (text.length() <= 2 && otherCase.isEmpty() && near.isEmpty() && text.equals("x")) {
       return missingUnit(number, kind);
     }

@@ -21,344 +21,358 @@ public final class PlanClauses {
   // --- site
   public static final Clause PLACE =
       once(
-          "place",
           in(SITE),
-          "<latitude>, <longitude>[, <length:height>]",
+          "place: <latitude>, <longitude>[, <length:height>]",
           "Where the garden lies; the height above the sea is for information.",
           "place 44.21 N, 72.58 W, 310 m");
   public static final Clause TIME_ZONE =
       once(
-          "time zone",
           in(SITE),
-          "<zone>",
+          "time zone: <zone>",
           "The zone its clocks keep, as computers name it.",
           "time zone America/New_York");
   public static final Clause WEATHER =
       once(
-          "weather",
           in(SITE),
-          "file <text:path>[, in (unit: C | F | tenths of C)]",
+          "weather: file <text:path>[, in (unit: C | F | tenths of C)]",
           "A record of daily lows and highs: a plain table, or a station's file of GHCN-Daily.",
           "weather file \"weather/tern-hollow.csv\"");
   public static final Clause COLDER =
       once(
-          "colder than the station by",
           in(SITE),
-          "<warmth>",
+          "colder than the station by: <warmth>",
           "How much colder the garden is than where the weather was measured.",
           "colder than the station by 1.5 C");
   public static final Clause WARMER =
       once(
-          "warmer than the station by",
           in(SITE),
-          "<warmth>",
+          "warmer than the station by: <warmth>",
           "How much warmer the garden is than where the weather was measured.",
           "warmer than the station by 0.5 C");
   public static final Clause FROST_RISK =
       once(
-          "frost risk",
           in(SITE),
-          "<share>",
+          "frost risk: <share>",
           "The chance of frost after planting out that this gardener accepts.",
           "frost risk 1 in 10");
   public static final Clause LAST_FROST =
       once(
-          "last frost",
           in(SITE),
-          "<day:usual>[, <share> after <day:late>]",
+          "last frost: <day:usual>[, <share> after <day:late>]",
           "The usual last frost of spring as the gardener knows it, and a later day with its odds.",
           "last frost 18 May, 1 in 10 after 30 May");
   public static final Clause FIRST_FROST =
       once(
-          "first frost",
           in(SITE),
-          "<day:usual>[, <share> before <day:early>]",
+          "first frost: <day:usual>[, <share> before <day:early>]",
           "The usual first frost of autumn as the gardener knows it, and an earlier day with its odds.",
           "first frost 27 September, 1 in 10 before 14 September");
   public static final Clause SOIL_READING =
       many(
-          "soil",
           in(SITE),
-          "<temperature> on <day>",
+          "soil: <temperature> on <day>",
           "A soil temperature read at sowing depth in the morning; it corrects the estimate.",
           "soil 12 C on 10 May");
   public static final Clause MORNINGS =
       once(
-          "mornings",
           in(SITE),
-          "<count> a week",
+          "mornings: <count> a week",
           "On how many mornings a week somebody can pollinate.",
           "mornings 5 a week");
   public static final Clause HANDS =
       once(
-          "hands",
           in(SITE),
-          "<count>, <count:flowers> flowers each",
+          "hands: <count>, <count:flowers> flowers each",
           "How many people pollinate, and how many flowers each does in a morning.",
           "hands 1, 12 flowers each");
 
   // --- bed
   public static final Clause SIZE =
       once(
-          "size",
           in(BED),
-          "<length:long> x <length:wide>",
+          "size: <length:long> x <length:wide>",
           "Length (west to east) and width (south to north) of the bed.",
           "size 12 m x 1.2 m");
   public static final Clause CORNER =
       once(
-          "corner",
           in(BED),
-          "<length:east> (ew: east | west), <length:north> (ns: north | south)",
+          "corner: <length:east> (ew: east | west), <length:north> (ns: north | south)",
           "The bed's south-west corner, from the site's.",
           "corner 0 m east, 4 m north");
   public static final Clause VINES =
       once(
-          "vines",
           in(BED),
-          "may trail <length> beyond",
+          "vines: may trail <length> beyond",
           "How far vines may run out over the bed's edge.",
           "vines may trail 2 m beyond");
   public static final Clause GREW =
       many(
-          "grew",
           in(BED),
-          "<crop> in <year>",
+          "grew: <crop> in <year>",
           "What stood in the bed in an earlier year.",
           "grew butternut in 2025");
   public static final Clause FROST_POCKET =
       once(
-          "frost pocket",
           in(BED),
-          "<warmth> colder",
+          "frost pocket: <warmth> colder",
           "How much colder the bed is on a clear night than the rest of the garden.",
           "frost pocket 2 C colder");
 
   // --- neighbour, volunteer
   public static final Clause GROWS =
       many(
-          "grows",
           in(NEIGHBOUR),
-          "<crop>{, <crop>}",
+          "grows: <crop>{, <crop>}",
           "What the neighbour grows.",
           "grows pepo-gourd");
   public static final Clause DISTANCE =
       once(
-          "distance",
           in(NEIGHBOUR, VOLUNTEER),
-          "<length>[ to the <phrase:direction>]",
+          "distance: <length>[ to the <phrase:direction>]",
           "How far away it is.",
           "distance 140 m to the east");
   public static final Clause IS_A =
       once(
-          "is a",
           in(LINE, VOLUNTEER),
-          "<crop>",
+          "is a: <crop>",
           "The crop or market type it belongs to.",
           "is a muskmelon");
 
   // --- line
   public static final Clause BEGAN =
       once(
-          "began",
           in(LINE),
-          "<year>[, (how: open-pollinated | from a bought hybrid"
+          "began: <year>[, (how: open-pollinated | from a bought hybrid"
               + " | from <name:mother> by an unnamed <crop:unnamed>"
               + " | from <name:mother>[ by <name:father>])]",
           "When and out of what the line began.",
           "began 2024, from ropewalk by an unnamed charentais");
   public static final Clause PURPOSE =
       once(
-          "purpose",
           in(LINE),
-          "(purpose: to fix | to keep | on trial)",
+          "purpose: (purpose: to fix | to keep | on trial)",
           "Whether the line is being fixed, kept true, or only tried.",
           "purpose to fix");
   public static final Clause LOOKS =
       once(
-          "looks",
           in(LINE),
-          "<text>",
+          "looks: <text>",
           "What a plant and fruit true to the line look like.",
           "looks \"flat-round, sutured, no net, deep orange flesh\"");
 
   // --- lot
   public static final Clause OF =
-      once("of", in(LOT, Declaration.CROP), "<name:parent>", "The line of a lot, or the species of a crop.", "of tern-amber");
+      once(
+          in(LOT, Declaration.CROP),
+          "of: <name:parent>",
+          "The line of a lot, or the species of a crop.",
+          "of tern-amber");
   public static final Clause GENERATION =
-      once("generation", in(LOT), "<name>", "The generation of the seed.", "generation F3");
+      once(in(LOT), "generation: <name>", "The generation of the seed.", "generation F3");
   public static final Clause SEEDS =
-      once("seeds", in(LOT), "<count>", "How many seeds are in hand.", "seeds 140");
+      once(in(LOT), "seeds: <count>", "How many seeds are in hand.", "seeds 140");
   public static final Clause HARVESTED =
-      once("harvested", in(LOT), "<year>", "The year the seed was taken.", "harvested 2026");
+      once(in(LOT), "harvested: <year>", "The year the seed was taken.", "harvested 2026");
   public static final Clause TESTED =
       once(
-          "tested",
           in(LOT),
-          "<counts>[ in <year>]",
+          "tested: <counts>[ in <year>]",
           "A germination test: seedlings out of seeds.",
           "tested 44 of 50 in 2027");
   public static final Clause IDENTITY =
       once(
-          "identity",
           in(LOT),
-          "(identity: known | doubtful | unknown)",
+          "identity: (identity: known | doubtful | unknown)",
           "Whether the seed is what its label says; `unknown` for seed of unknown father or name.",
           "identity unknown");
   public static final Clause EXPOSED =
       many(
-          "exposed to",
           in(LOT),
-          "<crop>",
+          "exposed to: <crop>",
           "A bitter gourd or wild kin whose pollen could have reached the mother plants.",
           "exposed to pepo-gourd");
   public static final Clause CAME_FROM =
-      once("came from", in(LOT), "<text>", "Where the seed came from.", "came from \"a seed swap\"");
+      once(in(LOT), "came from: <text>", "Where the seed came from.", "came from \"a seed swap\"");
   public static final Clause KEEP_BACK =
       once(
-          "keep back",
           in(LOT),
-          "<count> seeds",
+          "keep back: <count> seeds",
           "Seeds not to be sown, kept as a remnant.",
           "keep back 20 seeds");
 
   // --- grow
   public static final Clause IN =
-      once("in", in(GROW), "<bed>", "The bed it stands in.", "in long-south");
+      once(in(GROW), "in: <bed>", "The bed it stands in.", "in long-south");
   public static final Clause PLANTS =
       once(
-          "plants",
           in(GROW),
-          "<count>[, <length:apart> apart]",
+          "plants: <count>[, <length:apart> apart]",
           "How many plants stand in the end, and how far apart in the row.",
           "plants 12, 60 cm apart");
   public static final Clause START =
       once(
-          "start",
           in(GROW),
-          "(where: indoors | outdoors)[, at <temperature>][, <time:age> before planting out]",
+          "start: (where: indoors | outdoors)[, at <temperature>][, <time:age> before planting out]",
           "Whether seed is started indoors and planted out, or sown in place.",
           "start indoors, 3 weeks before planting out");
   public static final Clause SOW_ON =
-      once("sow on", in(GROW), "<day>", "A sowing day the gardener has fixed.", "sow on 8 May");
+      once(in(GROW), "sow on: <day>", "A sowing day the gardener has fixed.", "sow on 8 May");
   public static final Clause PLANT_OUT_ON =
       once(
-          "plant out on",
           in(GROW),
-          "<day>",
+          "plant out on: <day>",
           "A planting-out day the gardener has fixed.",
           "plant out on 1 June");
   public static final Clause SOW_SEEDS =
-      once("sow seeds", in(GROW), "<count>", "How many seeds will be sown.", "sow seeds 20");
+      once(in(GROW), "sow seeds: <count>", "How many seeds will be sown.", "sow seeds 20");
   public static final Clause MULCH =
       once(
-          "mulch",
           in(GROW),
-          "<phrase:what>, soil <warmth> (way: warmer | cooler)",
+          "mulch: <phrase:what>, soil <warmth> (way: warmer | cooler)",
           "A mulch, and how much it warms or cools the soil.",
           "mulch black plastic, soil 3 C warmer");
   public static final Clause COVER =
       once(
-          "cover",
           in(GROW),
-          "<phrase:what>, <time> from planting out, air <warmth> warmer[, guards to <temperature>]",
+          "cover: <phrase:what>, <time> from planting out, air <warmth> warmer[, guards to <temperature>]",
           "A tunnel or fleece: for how long, how much it warms, and down to which frost it guards.",
           "cover tunnel, 4 weeks from planting out, air 2 C warmer, guards to -2 C");
   public static final Clause FLOWERS =
       once(
-          "flowers",
           in(GROW),
-          "(how: open | cover the chosen | caged with <planting>{ and <planting>} | caged"
+          "flowers: (how: open | cover the chosen | caged with <planting>{ and <planting>} | caged"
               + " | males removed | females removed | all removed)",
           "What is done with the flowers: left to the bees, the chosen covered, caged, or removed.",
           "flowers cover the chosen");
   public static final Clause POLLINATE =
       once(
-          "pollinate",
           in(GROW),
-          "(how: self | sib) by hand, for <count:fruits> fruits[ from <count:plants> plants or more]",
+          "pollinate: (how: self | sib) by hand, for <count:fruits> fruits[ from <count:plants> plants or more]",
           "Hand pollination within the planting, and how many fruits are wanted.",
           "pollinate self by hand, for 8 fruits from 5 plants or more");
   public static final Clause SEED =
-      once("seed", in(GROW), "(kept: saved | not saved)", "Whether seed is kept.", "seed saved");
+      once(in(GROW), "seed: (kept: saved | not saved)", "Whether seed is kept.", "seed saved");
   public static final Clause BLOOM_APART =
       many(
-          "bloom apart from",
           in(GROW),
-          "<planting>",
+          "bloom apart from: <planting>",
           "Another planting this one should not be in flower with.",
           "bloom apart from late-corn");
 
   // --- cross
   public static final Clause SEED_PARENT =
-      once("seed parent", in(CROSS), "<planting>", "The planting that bears the fruit.", "seed parent ropewalk-2024");
+      once(
+          in(CROSS),
+          "seed parent: <planting>",
+          "The planting that bears the fruit.",
+          "seed parent ropewalk-2024");
   public static final Clause POLLEN_PARENT =
       once(
-          "pollen parent",
           in(CROSS),
-          "<planting>",
+          "pollen parent: <planting>",
           "The planting that gives the pollen.",
           "pollen parent tern-amber-f3");
   public static final Clause FRUITS =
-      once("fruits", in(CROSS), "<count>", "How many fruits of the cross are wanted.", "fruits 2");
+      once(in(CROSS), "fruits: <count>", "How many fruits of the cross are wanted.", "fruits 2");
 
   // --- goal
   public static final Clause RAISE =
       many(
-          "raise",
           in(GOAL),
-          "<phrase:trait> to (<amount> | <number>)[, matters <number:weight>]",
+          "raise: <phrase:trait> to (<amount> | <number>)[, matters <number:weight>]",
           "A trait to raise, how far, and how much it matters beside the others.",
           "raise sweetness to 13 brix, matters 5");
   public static final Clause LOWER =
       many(
-          "lower",
           in(GOAL),
-          "<phrase:trait> to (<amount> | <number>)[, matters <number:weight>]",
+          "lower: <phrase:trait> to (<amount> | <number>)[, matters <number:weight>]",
           "A trait to lower, how far, and how much it matters.",
           "lower days to ripe to 36 days, matters 3");
   public static final Clause KEEP_AT =
       many(
-          "keep",
           in(GOAL),
-          "<phrase:trait> at (<amount> | <number>)[ to (<amount:high> | <number:high>)][ or more]"
+          "keep: <phrase:trait> at (<amount> | <number>)[ to (<amount:high> | <number:high>)][ or more]"
               + "[, matters <number:weight>]",
           "A trait to hold where it is.",
           "keep fruit weight at 1.2 kg to 1.8 kg, matters 2");
   public static final Clause REFUSE =
-      many("refuse", in(GOAL), "<phrase:fault>", "A fault no parent may have.", "refuse cracked");
+      many(in(GOAL), "refuse: <phrase:fault>", "A fault no parent may have.", "refuse cracked");
   public static final Clause PARENTS =
       once(
-          "parents",
           in(GOAL),
-          "<count> or more",
+          "parents: <count> or more",
           "The fewest plants the next generation comes from.",
           "parents 4 or more");
 
   // --- allow
   public static final Clause ALLOW_IN =
       once(
-          "in",
           in(ALLOW),
-          "<name>{ and <name>}",
+          "in: <name>{ and <name>}",
           "The bed, planting, lot or cross the finding is about.",
           "in long-south");
   public static final Clause BECAUSE =
       once(
-          "because",
           in(ALLOW),
-          "<text>",
+          "because: <text>",
           "Why it is accepted.",
           "because \"the only bed with water\"");
 
   static final List<Clause> ALL =
       List.of(
-          PLACE, TIME_ZONE, WEATHER, COLDER, WARMER, FROST_RISK, LAST_FROST, FIRST_FROST,
-          SOIL_READING, MORNINGS, HANDS, SIZE, CORNER, VINES, GREW, FROST_POCKET, GROWS, DISTANCE,
-          IS_A, BEGAN, PURPOSE, LOOKS, OF, GENERATION, SEEDS, HARVESTED, TESTED, IDENTITY, EXPOSED,
-          CAME_FROM, KEEP_BACK, IN, PLANTS, START, SOW_ON, PLANT_OUT_ON, SOW_SEEDS, MULCH, COVER,
-          FLOWERS, POLLINATE, SEED, BLOOM_APART, SEED_PARENT, POLLEN_PARENT, FRUITS, RAISE, LOWER,
-          KEEP_AT, REFUSE, PARENTS, ALLOW_IN, BECAUSE);
+          PLACE,
+          TIME_ZONE,
+          WEATHER,
+          COLDER,
+          WARMER,
+          FROST_RISK,
+          LAST_FROST,
+          FIRST_FROST,
+          SOIL_READING,
+          MORNINGS,
+          HANDS,
+          SIZE,
+          CORNER,
+          VINES,
+          GREW,
+          FROST_POCKET,
+          GROWS,
+          DISTANCE,
+          IS_A,
+          BEGAN,
+          PURPOSE,
+          LOOKS,
+          OF,
+          GENERATION,
+          SEEDS,
+          HARVESTED,
+          TESTED,
+          IDENTITY,
+          EXPOSED,
+          CAME_FROM,
+          KEEP_BACK,
+          IN,
+          PLANTS,
+          START,
+          SOW_ON,
+          PLANT_OUT_ON,
+          SOW_SEEDS,
+          MULCH,
+          COVER,
+          FLOWERS,
+          POLLINATE,
+          SEED,
+          BLOOM_APART,
+          SEED_PARENT,
+          POLLEN_PARENT,
+          FRUITS,
+          RAISE,
+          LOWER,
+          KEEP_AT,
+          REFUSE,
+          PARENTS,
+          ALLOW_IN,
+          BECAUSE);
 
   private PlanClauses() {}
 }

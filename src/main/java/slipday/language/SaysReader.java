@@ -33,8 +33,10 @@ final class SaysReader {
         tail.size() == 4 && tail.get(2).isWord("from") && tail.get(3).isWord("memory");
     if (tail.size() != 2 && !fromMemory) {
       Finding mistake =
-          Finding.error("source-form", tail.get(0).span(), "The source of this fact is not told in full.")
-              .withHelp("Write `, says SOURCE`, `, says SOURCE from memory` or `, common practice`.");
+          Finding.error(
+                  "source-form", tail.get(0).span(), "The source of this fact is not told in full.")
+              .withHelp(
+                  "Write `, says SOURCE`, `, says SOURCE from memory` or `, common practice`.");
       return new Split(value, Optional.empty(), Optional.of(mistake));
     }
     Word source = tail.get(1);

@@ -9,9 +9,9 @@ import slipday.syntax.WordKind;
 /**
  * The shape of a clause's value, as data.
  *
- * <p>Notation: a bare word or comma stands for itself; {@code <kind>} or {@code <kind:name>} takes a
- * value; {@code [ … ]} may be left out; {@code { … }} may come any number of times; {@code ( a | b )}
- * is one of several; {@code (name: a | b)} is one of several phrases, kept under that name.
+ * <p>Notation: a bare word or comma stands for itself; {@code <kind>} or {@code <kind:name>} takes
+ * a value; {@code [ … ]} may be left out; {@code { … }} may come any number of times; {@code ( a |
+ * b )} is one of several; {@code (name: a | b)} is one of several phrases, kept under that name.
  */
 public final class Shape {
   private final String notation;

@@ -30,7 +30,12 @@ final class ValueReader {
       case COUNT_RANGE -> reader.plainRange(at, true);
       case NUMBER_RANGE -> reader.plainRange(at, false);
       case LENGTH, AREA, MASS, TEMPERATURE, WARMTH, TIME, AMOUNT -> reader.amount(at);
-      case LENGTH_RANGE, MASS_RANGE, TEMPERATURE_RANGE, TIME_RANGE, HEAT_OR_TIME_RANGE, BRIX_RANGE ->
+      case LENGTH_RANGE,
+          MASS_RANGE,
+          TEMPERATURE_RANGE,
+          TIME_RANGE,
+          HEAT_OR_TIME_RANGE,
+          BRIX_RANGE ->
           reader.amountRange(at);
       case SHARE -> reader.share(at);
       case SHARE_RANGE -> reader.shareRange(at);
@@ -75,7 +80,9 @@ final class ValueReader {
 
   private int plain(int at, boolean whole) {
     OptionalDouble n = number(at, whole);
-    return n.isEmpty() ? fail(at) : keep(at + 1, new Value.Plain(n.getAsDouble(), spanned(at, at + 1)));
+    return n.isEmpty()
+        ? fail(at)
+        : keep(at + 1, new Value.Plain(n.getAsDouble(), spanned(at, at + 1)));
   }
 
   private int plainRange(int at, boolean whole) {
@@ -297,8 +304,7 @@ final class ValueReader {
   }
 
   private int name(int at) {
-    Optional<Word> word =
-        attempt.word(at).filter(w -> w.is(WordKind.WORD) || w.is(WordKind.MIXED));
+    Optional<Word> word = attempt.word(at).filter(w -> w.is(WordKind.WORD) || w.is(WordKind.MIXED));
     return word.isEmpty()
         ? attempt.expect(at, kind.expected())
         : keep(at + 1, new Value.Name(word.get().text(), word.get().span()));

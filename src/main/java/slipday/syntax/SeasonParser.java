@@ -17,7 +17,9 @@ import slipday.syntax.grammar.SeasonParser.LineContext;
 public final class SeasonParser {
   private SeasonParser() {}
 
-  /** Parses any text at all; what is wrong with it is in the findings, and the rest still parses. */
+  /**
+   * Parses any text at all; what is wrong with it is in the findings, and the rest still parses.
+   */
   public static Outcome<SeasonFile> parse(Source source) {
     SeasonLexer lexer = new SeasonLexer(CharStreams.fromString(source.text()));
     lexer.removeErrorListeners();
@@ -85,7 +87,9 @@ public final class SeasonParser {
             Finding.error(
                     "comment-without-space",
                     source.span(start, end),
-                    "`" + firstWord(text) + "` reads as a comment, for a `#` hides the rest of its line.")
+                    "`"
+                        + firstWord(text)
+                        + "` reads as a comment, for a `#` hides the rest of its line.")
                 .labelled("hidden")
                 .withHelp("Put a space after `#` for a comment, or leave the `#` off for a tag."));
       }

@@ -3,7 +3,9 @@ package slipday.syntax;
 /** What a word of a line looks like; what it means is decided by the clause it stands in. */
 public enum WordKind {
   WORD,
-  /** Starts with a digit and is no number: {@code 3A}, {@code 12m}, {@code 2027-28}, {@code 3-5}. */
+  /**
+   * Starts with a digit and is no number: {@code 3A}, {@code 12m}, {@code 2027-28}, {@code 3-5}.
+   */
   MIXED,
   NUMBER,
   DATE,
