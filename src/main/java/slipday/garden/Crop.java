@@ -1,0 +1,16 @@
+package slipday.garden;
+
+import slipday.source.Span;
+
+/** A crop or market type of a species. */
+public record Crop(String name, Species species, Facts facts, Span span) implements Named {
+  /** Whether its fruit, or fruit out of its pollen, is a danger. */
+  public boolean isBitter() {
+    return facts.valueOr(CropFacts.BITTER, false);
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}

@@ -1,0 +1,39 @@
+package slipday.garden;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A garden in a season, resolved: every name found, every unit fitting. */
+public record Garden(
+    SeasonYear season,
+    Site site,
+    Map<String, Species> species,
+    Map<String, Crop> crops,
+    List<Bed> beds,
+    List<Outsider> outsiders,
+    List<Line> lines,
+    List<Lot> lots,
+    List<Planting> plantings,
+    List<Cross> crosses,
+    List<Goal> goals,
+    List<Allowance> allowances) {
+
+  public Optional<Planting> planting(String name) {
+    return plantings.stream().filter(p -> p.name().equals(name)).findFirst();
+  }
+
+  /** Whether some crop of the species is bitter and poisonous. */
+  public boolean hasBitterKin(Species kind) {
+    return crops.values().stream().anyMatch(c -> c.species().equals(kind) && c.isBitter());
+  }
+
+  /** Names of species that have bitter kin. */
+  public Set<String> speciesWithBitterKin() {
+    Set<String> names = new HashSet<>();
+    crops.values().stream().filter(Crop::isBitter).forEach(c -> names.add(c.species().name()));
+    return names;
+  }
+}

@@ -1,0 +1,34 @@
+package slipday.garden;
+
+import java.util.Optional;
+import slipday.language.BoundClause;
+import slipday.source.Span;
+
+/** A line: plants of one descent. Its facts are its crop's where it says nothing of its own. */
+public record Line(
+    String name,
+    String title,
+    Crop crop,
+    Facts facts,
+    Purpose purpose,
+    Optional<BoundClause> began,
+    Optional<String> looks,
+    Places places)
+    implements Named {
+
+  /** Whether the line is being fixed, kept true, or only tried. */
+  public enum Purpose {
+    FIX,
+    KEEP,
+    TRIAL
+  }
+
+  @Override
+  public Span span() {
+    return places.block().span();
+  }
+
+  public Sex sex() {
+    return facts.valueOr(CropFacts.SEX, Sex.PERFECT);
+  }
+}

@@ -1,0 +1,45 @@
+package slipday.garden;
+
+import java.util.List;
+import java.util.Optional;
+import slipday.measure.Reasoned;
+import slipday.source.Span;
+
+/** Seed in hand. */
+public record Lot(
+    String name,
+    Line line,
+    Optional<Reasoned<String>> generation,
+    Optional<Reasoned<Integer>> seeds,
+    Optional<Reasoned<Integer>> harvested,
+    Optional<Reasoned<GerminationTest>> tested,
+    Identity identity,
+    List<Reasoned<Crop>> exposedTo,
+    Optional<Reasoned<Integer>> keepBack,
+    Places places)
+    implements Named {
+
+  /** Whether the seed is what its label says. */
+  public enum Identity {
+    KNOWN,
+    DOUBTFUL,
+    UNKNOWN
+  }
+
+  /** So many seedlings of so many seeds, and the year of the test. */
+  public record GerminationTest(int seedlings, int of, Optional<Integer> year) {}
+
+  @Override
+  public Span span() {
+    return places.block().span();
+  }
+
+  /**
+   * Whether its seed may grow bitter, poisonous fruit: it was exposed to bitter kin, or nobody knows
+   * its father and its species has bitter kin.
+   */
+  public boolean bitterRisk(Garden garden) {
+    return !exposedTo.isEmpty()
+        || (identity == Identity.UNKNOWN && garden.hasBitterKin(line.crop().species()));
+  }
+}

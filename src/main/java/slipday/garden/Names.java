@@ -1,0 +1,76 @@
+package slipday.garden;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slipday.finding.Finding;
+import slipday.finding.Nearest;
+import slipday.language.Block;
+import slipday.language.Value;
+
+/** The names of one kind of thing, and what is said when one is not known or comes twice. */
+final class Names<T extends Named> {
+  private final String kind;
+  private final List<Finding> findings;
+  private final Map<String, T> known = new LinkedHashMap<>();
+  private final List<String> spoilt = new ArrayList<>();
+
+  Names(String kind, List<Finding> findings) {
+    this.kind = kind;
+    this.findings = findings;
+  }
+
+  /** Keeps a thing under its name, unless another has it. */
+  void add(T thing) {
+    T first = known.putIfAbsent(thing.name(), thing);
+    if (first != null) {
+      findings.add(
+          Finding.error(
+                  "name-twice",
+                  thing.span(),
+                  "There are two " + plural() + " called `" + thing.name() + "`.")
+              .labelled("declared again")
+              .also(first.span(), "declared first")
+              .withHelp("Give one of them another name."));
+    }
+  }
+
+  void replace(T thing) {
+    known.put(thing.name(), thing);
+  }
+
+  /** A thing whose own lines are mistaken: its name is known, so that users of it stay silent. */
+  void addSpoilt(Block block, String name) {
+    block.head().filter(h -> h.has(name)).ifPresent(h -> spoilt.add(h.name(name).text()));
+  }
+
+  private String plural() {
+    return kind.equals("cross") ? "crosses" : kind.equals("species") ? kind : kind + "s";
+  }
+
+  Optional<T> find(String name) {
+    return Optional.ofNullable(known.get(name));
+  }
+
+  /** The thing a name means; if there is none, that is said at the place of the name. */
+  Optional<T> need(Value.Name name) {
+    T found = known.get(name.text());
+    if (found == null && !spoilt.contains(name.text())) {
+      findings.add(
+          Finding.error(
+                  "unknown-name", name.span(), "There is no " + kind + " `" + name.text() + "`.")
+              .withHelp(Nearest.help(name.text(), known.keySet(), kind)));
+    }
+    return Optional.ofNullable(found);
+  }
+
+  List<T> all() {
+    return List.copyOf(known.values());
+  }
+
+  Map<String, T> map() {
+    return known;
+  }
+}

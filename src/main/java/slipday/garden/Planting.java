@@ -1,0 +1,68 @@
+package slipday.garden;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import slipday.measure.Reasoned;
+import slipday.source.Span;
+
+/** A lot set in a bed this season: what is meant to be done. */
+public record Planting(
+    String name,
+    Lot lot,
+    Optional<Bed> bed,
+    Optional<Reasoned<Integer>> plants,
+    Optional<Reasoned<Double>> apart,
+    Optional<Start> start,
+    Optional<Reasoned<LocalDate>> sowOn,
+    Optional<Reasoned<LocalDate>> plantOutOn,
+    Optional<Reasoned<Integer>> seedsToSow,
+    Optional<Reasoned<Double>> soilWarmer,
+    Optional<Reasoned<Cover>> cover,
+    FlowerCare flowers,
+    Optional<Reasoned<HandPollination>> pollination,
+    boolean seedSaved,
+    List<Reasoned<String>> bloomApart,
+    Places places)
+    implements Named {
+
+  /**
+   * @param indoors started indoors and planted out, or sown in place
+   * @param temperature °C where it is raised, if told
+   * @param age days from sowing to planting out, if told
+   */
+  public record Start(boolean indoors, Optional<Double> temperature, Optional<Double> age) {}
+
+  /**
+   * A tunnel or fleece.
+   *
+   * @param days from planting out
+   * @param warmer °C the air under it is warmer
+   * @param guardsTo °C outside down to which plants under it are safe, if told
+   */
+  public record Cover(String what, double days, double warmer, Optional<Double> guardsTo) {}
+
+  /** Hand pollination within the planting. */
+  public record HandPollination(boolean self, int fruits, Optional<Integer> fromPlants) {}
+
+  @Override
+  public Span span() {
+    return places.block().span();
+  }
+
+  public Line line() {
+    return lot.line();
+  }
+
+  public Crop crop() {
+    return lot.line().crop();
+  }
+
+  public Species species() {
+    return lot.line().crop().species();
+  }
+
+  public Facts facts() {
+    return lot.line().facts();
+  }
+}

@@ -1,0 +1,191 @@
+package slipday.garden;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import slipday.finding.Finding;
+import slipday.language.Block;
+import slipday.language.Bound;
+import slipday.language.BoundClause;
+import slipday.language.Clause;
+import slipday.language.PlanClauses;
+import slipday.language.Value;
+import slipday.measure.Reasoned;
+
+/** Plantings and crosses. */
+final class PlantingResolver {
+  private final List<Finding> findings;
+  private final SeasonYear season;
+  private final Names<Bed> beds;
+  private final Names<Lot> lots;
+  private final Names<Planting> plantings;
+  private final Names<Cross> crosses;
+  private final List<Value.Name> mentioned = new ArrayList<>();
+
+  PlantingResolver(
+      List<Finding> findings, SeasonYear season, Names<Bed> beds, Names<Lot> lots) {
+    this.findings = findings;
+    this.season = season;
+    this.beds = beds;
+    this.lots = lots;
+    this.plantings = new Names<>("planting", findings);
+    this.crosses = new Names<>("cross", findings);
+  }
+
+  List<Planting> plantings() {
+    return plantings.all();
+  }
+
+  List<Cross> crosses() {
+    return crosses.all();
+  }
+
+  void planting(Block block) {
+    if (block.head().isEmpty()) {
+      return;
+    }
+    Bound head = block.head().get();
+    Optional<Lot> lot = lots.need(head.name("lot"));
+    String nameKey = head.has("as") ? "as" : "lot";
+    Optional<Bed> bed =
+        block.find(PlanClauses.IN).flatMap(c -> beds.need(c.bound().name("bed")));
+    if (lot.isEmpty()) {
+      plantings.addSpoilt(block, nameKey);
+      return;
+    }
+    plantings.add(
+        new Planting(
+            head.name(nameKey).text(),
+            lot.get(),
+            bed,
+            value(block, PlanClauses.PLANTS, b -> b.count("count")),
+            block
+                .find(PlanClauses.PLANTS)
+                .filter(c -> c.bound().has("apart"))
+                .map(c -> PlaceResolver.reasoned(c, c.bound().base("apart"))),
+            block.find(PlanClauses.START).map(c -> start(c.bound())),
+            day(block, PlanClauses.SOW_ON),
+            day(block, PlanClauses.PLANT_OUT_ON),
+            value(block, PlanClauses.SOW_SEEDS, b -> b.count("count")),
+            value(block, PlanClauses.MULCH, PlantingResolver::warmth),
+            value(block, PlanClauses.COVER, PlantingResolver::cover),
+            block.find(PlanClauses.FLOWERS).map(c -> care(c.bound())).orElse(FlowerCare.open()),
+            value(block, PlanClauses.POLLINATE, PlantingResolver::pollination),
+            block.find(PlanClauses.SEED).filter(c -> c.bound().choice("kept").equals("saved")).isPresent(),
+            block.every(PlanClauses.BLOOM_APART).map(this::mention).toList(),
+            new Places(block)));
+  }
+
+  private static <T> Optional<Reasoned<T>> value(
+      Block block, Clause clause, java.util.function.Function<Bound, T> reader) {
+    return block.find(clause).map(c -> PlaceResolver.reasoned(c, reader.apply(c.bound())));
+  }
+
+  private Reasoned<String> mention(BoundClause c) {
+    Value.Name name = c.bound().name("planting");
+    mentioned.add(name);
+    return PlaceResolver.reasoned(c, name.text());
+  }
+
+  private static Planting.Start start(Bound b) {
+    return new Planting.Start(
+        b.choice("where").equals("indoors"),
+        b.has("temperature") ? Optional.of(b.base("temperature")) : Optional.empty(),
+        b.has("age") ? Optional.of(b.base("age")) : Optional.empty());
+  }
+
+  private Optional<Reasoned<LocalDate>> day(Block block, Clause clause) {
+    Optional<BoundClause> found = block.find(clause);
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Value.Day day = found.get().bound().day("day");
+    LocalDate date = day.date().orElseGet(() -> season.on(day.day()));
+    // Seed for an early start may be sown some months before the season's first day.
+    boolean near =
+        !date.isBefore(season.first().minusMonths(6)) && !date.isAfter(season.last());
+    if (!near) {
+      findings.add(
+          Finding.error(
+                  "date-outside-season",
+                  day.span(),
+                  "`" + day.span().text() + "` does not lie in the season " + season.label() + ".")
+              .also(season.span(), "the season of the plan")
+              .withHelp("The season runs from " + season.first() + " to " + season.last() + "."));
+      return Optional.empty();
+    }
+    return Optional.of(PlaceResolver.reasoned(found.get(), date));
+  }
+
+  private static double warmth(Bound b) {
+    return b.difference("warmth") * (b.choice("way").equals("warmer") ? 1 : -1);
+  }
+
+  private static Planting.Cover cover(Bound b) {
+    return new Planting.Cover(
+        b.name("what").text(),
+        b.base("time"),
+        b.difference("warmth"),
+        b.has("temperature") ? Optional.of(b.base("temperature")) : Optional.empty());
+  }
+
+  private static Planting.HandPollination pollination(Bound b) {
+    return new Planting.HandPollination(
+        b.choice("how").equals("self"),
+        b.count("fruits"),
+        b.has("plants") ? Optional.of(b.count("plants")) : Optional.empty());
+  }
+
+  private FlowerCare care(Bound b) {
+    String how = b.choice("how");
+    List<Value.Name> with = b.names("planting");
+    mentioned.addAll(with);
+    Set<String> names = new HashSet<>();
+    with.forEach(n -> names.add(n.text()));
+    for (FlowerCare.How each : FlowerCare.How.values()) {
+      if (how.startsWith(each.words())) {
+        return new FlowerCare(each, names);
+      }
+    }
+    throw new IllegalStateException("no flower care `" + how + "`");
+  }
+
+  void cross(Block block) {
+    if (block.head().isEmpty()) {
+      return;
+    }
+    String name = block.head().get().name("name").text();
+    Optional<Planting> seed = parent(block, PlanClauses.SEED_PARENT, name);
+    Optional<Planting> pollen = parent(block, PlanClauses.POLLEN_PARENT, name);
+    if (seed.isEmpty() || pollen.isEmpty()) {
+      crosses.addSpoilt(block, "name");
+      return;
+    }
+    crosses.add(
+        new Cross(
+            name,
+            seed.get(),
+            pollen.get(),
+            value(block, PlanClauses.FRUITS, b -> b.count("count")),
+            new Places(block)));
+  }
+
+  private Optional<Planting> parent(Block block, Clause clause, String cross) {
+    Optional<BoundClause> found = block.find(clause);
+    if (found.isEmpty()) {
+      findings.add(
+          Finding.error(
+                  "clause-missing", block.span(), "Cross `" + cross + "` does not name its " + clause.name() + ".")
+              .withHelp("Add a line such as `" + clause.example() + "`."));
+    }
+    return found.flatMap(c -> plantings.need(c.bound().name("planting")));
+  }
+
+  /** Cages and `bloom apart` may name plantings declared further down; so they are checked last. */
+  void checkNamesOfPlantings() {
+    mentioned.forEach(plantings::need);
+  }
+}

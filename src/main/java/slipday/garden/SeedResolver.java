@@ -1,0 +1,126 @@
+package slipday.garden;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import slipday.finding.Finding;
+import slipday.language.Block;
+import slipday.language.Bound;
+import slipday.language.BoundClause;
+import slipday.language.Clause;
+import slipday.language.PlanClauses;
+import slipday.measure.Reasoned;
+
+/** Lines and the seed of them that is in hand. */
+final class SeedResolver {
+  private final List<Finding> findings;
+  private final CropResolver crops;
+  private final Names<Line> lines;
+  private final Names<Lot> lots;
+
+  SeedResolver(List<Finding> findings, CropResolver crops) {
+    this.findings = findings;
+    this.crops = crops;
+    this.lines = new Names<>("line", findings);
+    this.lots = new Names<>("lot", findings);
+  }
+
+  Names<Line> lines() {
+    return lines;
+  }
+
+  Names<Lot> lots() {
+    return lots;
+  }
+
+  void line(Block block) {
+    if (block.head().isEmpty()) {
+      return;
+    }
+    Bound head = block.head().get();
+    String name = head.name("name").text();
+    Optional<Crop> crop =
+        required(block, PlanClauses.IS_A, "Line `" + name + "` does not say what crop it is.")
+            .flatMap(c -> crops.crops().need(c.bound().name("crop")));
+    block
+        .find(PlanClauses.BEGAN)
+        .filter(c -> c.bound().has("unnamed"))
+        .ifPresent(c -> crops.crops().need(c.bound().name("unnamed")));
+    if (crop.isEmpty()) {
+      lines.addSpoilt(block, "name");
+      return;
+    }
+    Facts facts = Facts.of(crops.stated(block, "line " + name), crop.get().facts());
+    lines.add(
+        new Line(
+            name,
+            head.has("title") ? head.text("title") : name,
+            crop.get(),
+            facts,
+            block.find(PlanClauses.PURPOSE).map(SeedResolver::purpose).orElse(Line.Purpose.KEEP),
+            block.find(PlanClauses.BEGAN),
+            block.find(PlanClauses.LOOKS).map(c -> c.bound().text("text")),
+            new Places(block)));
+  }
+
+  private Optional<BoundClause> required(Block block, Clause clause, String message) {
+    Optional<BoundClause> found = block.find(clause);
+    if (found.isEmpty()) {
+      findings.add(
+          Finding.error("clause-missing", block.span(), message)
+              .withHelp("Add a line such as `" + clause.example() + "`."));
+    }
+    return found;
+  }
+
+  private static Line.Purpose purpose(BoundClause c) {
+    return switch (c.bound().choice("purpose")) {
+      case "to fix" -> Line.Purpose.FIX;
+      case "on trial" -> Line.Purpose.TRIAL;
+      default -> Line.Purpose.KEEP;
+    };
+  }
+
+  void lot(Block block) {
+    if (block.head().isEmpty()) {
+      return;
+    }
+    String name = block.head().get().name("name").text();
+    Optional<Line> line =
+        required(block, PlanClauses.OF, "Lot `" + name + "` does not say of which line it is.")
+            .flatMap(c -> lines.need(c.bound().name("parent")));
+    if (line.isEmpty()) {
+      lots.addSpoilt(block, "name");
+      return;
+    }
+    lots.add(
+        new Lot(
+            name,
+            line.get(),
+            block.find(PlanClauses.GENERATION).map(c -> reasoned(c, c.bound().name("name").text())),
+            block.find(PlanClauses.SEEDS).map(c -> reasoned(c, c.bound().count("count"))),
+            block.find(PlanClauses.HARVESTED).map(c -> reasoned(c, c.bound().count("year"))),
+            block.find(PlanClauses.TESTED).map(SeedResolver::tested),
+            block
+                .find(PlanClauses.IDENTITY)
+                .map(c -> Lot.Identity.valueOf(c.bound().choice("identity").toUpperCase(Locale.ROOT)))
+                .orElse(Lot.Identity.KNOWN),
+            block
+                .every(PlanClauses.EXPOSED)
+                .flatMap(c -> crops.crops().need(c.bound().name("crop")).map(x -> reasoned(c, x)).stream())
+                .toList(),
+            block.find(PlanClauses.KEEP_BACK).map(c -> reasoned(c, c.bound().count("count"))),
+            new Places(block)));
+  }
+
+  private static <T> Reasoned<T> reasoned(BoundClause c, T value) {
+    return PlaceResolver.reasoned(c, value);
+  }
+
+  private static Reasoned<Lot.GerminationTest> tested(BoundClause c) {
+    var counts = c.bound().share("counts");
+    Optional<Integer> year =
+        c.bound().has("year") ? Optional.of(c.bound().count("year")) : Optional.empty();
+    return reasoned(c, new Lot.GerminationTest(counts.hits(), counts.of(), year));
+  }
+}
