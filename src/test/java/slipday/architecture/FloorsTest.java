@@ -1,0 +1,96 @@
+package slipday.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Who may lean on whom. */
+@AnalyzeClasses(packages = "slipday", importOptions = MainClassesOnly.class)
+class FloorsTest {
+  @ArchTest
+  static void everyClassStandsOnADrawnFloor(JavaClasses all) {
+    Drawing drawing = Drawing.read();
+    assertThat(all.stream().map(c -> Drawing.topPackage(c.getPackageName())).distinct())
+        .isSubsetOf(drawing.floors().keySet());
+  }
+
+  @ArchTest
+  static void importsGoDown(JavaClasses all) {
+    classes().should(leanOnlyDownwards(Drawing.read())).check(all);
+  }
+
+  @ArchTest
+  static void packagesLeanOnOneAnotherOneWayOnly(JavaClasses all) {
+    slices().matching("slipday.(*)..").should().beFreeOfCycles().check(all);
+  }
+
+  @ArchTest
+  static void theParserStaysBehindItsFacade(JavaClasses all) {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages("slipday.syntax", "slipday.syntax.grammar")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("slipday.syntax.grammar..", "org.antlr..")
+        .check(all);
+  }
+
+  @ArchTest
+  static void theCommandLineIsTheCommandsAlone(JavaClasses all) {
+    onlyIn("slipday.command..", "picocli..").check(all);
+  }
+
+  @ArchTest
+  static void theCalendarLibraryIsTheOutputsAlone(JavaClasses all) {
+    onlyIn("slipday.output..", "net.fortuna.ical4j..").check(all);
+  }
+
+  @Test
+  void theDrawingIsReadRowByRow() {
+    String javadoc =
+        "<pre>\n * 0  soil   earth, stones      worms     those who dig\n"
+            + " *    water  rain\n * 1  roots  what holds\n * </pre>";
+    assertThat(Drawing.of(javadoc).floors())
+        .isEqualTo(Map.of("soil", 0, "worms", 0, "water", 0, "roots", 1));
+    assertThatThrownBy(() -> Drawing.of("<pre>\n * soil\n</pre>"))
+        .hasMessageContaining("Not a row");
+  }
+
+  private static ArchRule onlyIn(String home, String library) {
+    return noClasses()
+        .that()
+        .resideOutsideOfPackage(home)
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library);
+  }
+
+  private static ArchCondition<JavaClass> leanOnlyDownwards(Drawing drawing) {
+    return new ArchCondition<>("lean only on its own floor or those below") {
+      @Override
+      public void check(JavaClass from, ConditionEvents events) {
+        int floor = drawing.floorOf(Drawing.topPackage(from.getPackageName()));
+        from.getDirectDependenciesFromSelf().stream()
+            .filter(d -> d.getTargetClass().getPackageName().startsWith("slipday."))
+            .filter(
+                d ->
+                    drawing.floorOf(Drawing.topPackage(d.getTargetClass().getPackageName()))
+                        > floor)
+            .forEach(d -> events.add(SimpleConditionEvent.violated(d, d.getDescription())));
+      }
+    };
+  }
+}
