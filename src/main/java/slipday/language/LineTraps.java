@@ -1,6 +1,7 @@
 package slipday.language;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import slipday.finding.Finding;
 import slipday.syntax.Line;
@@ -50,7 +51,9 @@ final class LineTraps {
     }
     boolean printable = !Character.isISOControl(c.codePointAt(0));
     String shown =
-        printable ? "`" + c + "`" : String.format("The character %04X (hex)", c.codePointAt(0));
+        printable
+            ? "`" + c + "`"
+            : String.format(Locale.ROOT, "The character %04X (hex)", c.codePointAt(0));
     return Finding.error("stray-character", word.span(), shown + " has no meaning here.")
         .withHelp("Leave it off, or put it in a text in quotes.");
   }
