@@ -1,0 +1,38 @@
+package slipday.season;
+
+import java.util.Map;
+import java.util.Optional;
+import slipday.garden.Planting;
+import slipday.measure.Reason;
+import slipday.measure.Reasoned;
+
+/**
+ * One planting in the season.
+ *
+ * @param dates the events that apply to it, each with its reasons; a biennial has no flowers here
+ * @param choice the planting-out day (or sowing day in place) and what bounds it
+ * @param traces the days of its events in every weather year and pace, for whoever compares plantings
+ * @param sureOfFlowers false where it waits for short days: its flowering is then told without confidence
+ */
+public record PlantingSeason(
+    Planting planting,
+    Model model,
+    boolean indoors,
+    Map<Event, Reasoned<DateSpread>> dates,
+    DateChoice choice,
+    Traces traces,
+    boolean sureOfFlowers,
+    Reason modelReason) {
+
+  public Optional<Reasoned<DateSpread>> date(Event event) {
+    return Optional.ofNullable(dates.get(event));
+  }
+
+  public String name() {
+    return planting.name();
+  }
+
+  public boolean flowers() {
+    return dates.containsKey(Event.FIRST_FRUITING);
+  }
+}
