@@ -6,7 +6,8 @@ import slipday.language.Value;
 import slipday.source.Span;
 
 /** A finding accepted at one place, with the reason. */
-public record Allowance(String rule, List<Value.Name> subjects, Optional<String> because, Places places)
+public record Allowance(
+    String rule, List<Value.Name> subjects, Optional<String> because, Places places)
     implements Named {
   @Override
   public String name() {

@@ -47,9 +47,17 @@ public record Bed(
       return Optional.empty();
     }
     double east =
-        gap(corner.get().east(), size.get().length(), other.corner.get().east(), other.size.get().length());
+        gap(
+            corner.get().east(),
+            size.get().length(),
+            other.corner.get().east(),
+            other.size.get().length());
     double north =
-        gap(corner.get().north(), size.get().width(), other.corner.get().north(), other.size.get().width());
+        gap(
+            corner.get().north(),
+            size.get().width(),
+            other.corner.get().north(),
+            other.size.get().width());
     return Optional.of(Math.hypot(east, north));
   }
 
@@ -63,8 +71,16 @@ public record Bed(
     if (size.isEmpty() || corner.isEmpty() || other.size.isEmpty() || other.corner.isEmpty()) {
       return false;
     }
-    return meets(corner.get().east(), size.get().length(), other.corner.get().east(), other.size.get().length())
-        && meets(corner.get().north(), size.get().width(), other.corner.get().north(), other.size.get().width());
+    return meets(
+            corner.get().east(),
+            size.get().length(),
+            other.corner.get().east(),
+            other.size.get().length())
+        && meets(
+            corner.get().north(),
+            size.get().width(),
+            other.corner.get().north(),
+            other.size.get().width());
   }
 
   private static boolean meets(double a, double lengthA, double b, double lengthB) {

@@ -69,7 +69,8 @@ public final class CropFacts {
           CropClauses.GROWTH,
           b ->
               new GrowthLimits(
-                  b.base("base"), b.has("limit") ? Optional.of(b.base("limit")) : Optional.empty()));
+                  b.base("base"),
+                  b.has("limit") ? Optional.of(b.base("limit")) : Optional.empty()));
   public static final FactKey<Double> REFERENCE = degrees(CropClauses.REFERENCE);
   public static final FactKey<FirstFlowers> FIRST_FLOWERS =
       key(CropClauses.FIRST_FLOWERS, CropFacts::firstFlowers);
@@ -182,7 +183,8 @@ public final class CropFacts {
         b.has("base")
             ? Optional.of(
                 new GrowthLimits(
-                    b.base("base"), b.has("limit") ? Optional.of(b.base("limit")) : Optional.empty()))
+                    b.base("base"),
+                    b.has("limit") ? Optional.of(b.base("limit")) : Optional.empty()))
             : Optional.empty();
     return new FirstFlowers(b.range("after"), isHeat(b, "after"), b.choice("event"), limits);
   }

@@ -67,7 +67,8 @@ final class CropResolver {
   }
 
   private <T extends Named> void keep(Names<T> names, T made, boolean again, Block block) {
-    boolean overrides = again && !block.span().source().isBuiltIn() && isBuiltIn(names, made.name());
+    boolean overrides =
+        again && !block.span().source().isBuiltIn() && isBuiltIn(names, made.name());
     if (overrides) {
       names.replace(made);
     } else {
@@ -93,7 +94,10 @@ final class CropResolver {
     Optional<BoundClause> of = block.find(PlanClauses.OF);
     if (of.isEmpty() && earlier.isEmpty()) {
       findings.add(
-          Finding.error("clause-missing", block.span(), "Crop `" + name + "` does not say of which species it is.")
+          Finding.error(
+                  "clause-missing",
+                  block.span(),
+                  "Crop `" + name + "` does not say of which species it is.")
               .withHelp("Add a line `of SPECIES`; `slipday crops` lists them."));
       crops.addSpoilt(block, "name");
       return;

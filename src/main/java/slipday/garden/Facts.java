@@ -61,9 +61,7 @@ public final class Facts {
     Stream<StatedFact> mine =
         own.values().stream().flatMap(List::stream).sorted((a, b) -> a.span().compareTo(b.span()));
     Stream<StatedFact> inherited =
-        parent.stream()
-            .flatMap(Facts::inForce)
-            .filter(f -> !own.containsKey(f.clause().clause()));
+        parent.stream().flatMap(Facts::inForce).filter(f -> !own.containsKey(f.clause().clause()));
     return Stream.concat(mine, inherited);
   }
 

@@ -6,7 +6,8 @@ import slipday.measure.Quantity;
 import slipday.source.Span;
 
 /** What a line is bred for. */
-public record Goal(Line line, List<Aim> aims, List<String> refuse, Optional<Integer> parents, Places places)
+public record Goal(
+    Line line, List<Aim> aims, List<String> refuse, Optional<Integer> parents, Places places)
     implements Named {
 
   /** Which way a trait is wanted. */
@@ -22,7 +23,13 @@ public record Goal(Line line, List<Aim> aims, List<String> refuse, Optional<Inte
    * @param weight how much it matters beside the others
    */
   public record Aim(
-      String trait, Way way, Figure at, Optional<Figure> to, boolean orMore, double weight, Span span) {}
+      String trait,
+      Way way,
+      Figure at,
+      Optional<Figure> to,
+      boolean orMore,
+      double weight,
+      Span span) {}
 
   /** A number with its unit, or without one where the trait is counted or scored. */
   public record Figure(double number, Optional<Quantity> quantity) {}

@@ -35,8 +35,8 @@ public record Lot(
   }
 
   /**
-   * Whether its seed may grow bitter, poisonous fruit: it was exposed to bitter kin, or nobody knows
-   * its father and its species has bitter kin.
+   * Whether its seed may grow bitter, poisonous fruit: it was exposed to bitter kin, or nobody
+   * knows its father and its species has bitter kin.
    */
   public boolean bitterRisk(Garden garden) {
     return !exposedTo.isEmpty()

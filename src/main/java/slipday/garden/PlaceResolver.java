@@ -2,7 +2,6 @@ package slipday.garden;
 
 import java.time.DateTimeException;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slipday.finding.Finding;
@@ -74,16 +73,23 @@ final class PlaceResolver {
                 .map(
                     c ->
                         reasoned(
-                            c, new Site.SoilReading(c.bound().base("temperature"), c.bound().day("day"))))
+                            c,
+                            new Site.SoilReading(
+                                c.bound().base("temperature"), c.bound().day("day"))))
                 .toList(),
             block.find(PlanClauses.MORNINGS).map(c -> reasoned(c, mornings(c))),
             block
                 .find(PlanClauses.HANDS)
-                .map(c -> reasoned(c, new Site.Hands(c.bound().count("count"), c.bound().count("flowers"))))
+                .map(
+                    c ->
+                        reasoned(
+                            c,
+                            new Site.Hands(c.bound().count("count"), c.bound().count("flowers"))))
                 .orElse(
                     new Reasoned<>(
                         USUAL_HANDS,
-                        Reason.byDefault("One person doing 10 flowers a morning, where the site says nothing."))),
+                        Reason.byDefault(
+                            "One person doing 10 flowers a morning, where the site says nothing."))),
             places));
   }
 
@@ -181,7 +187,10 @@ final class PlaceResolver {
                 .map(c -> new Bed.Size(c.bound().base("long"), c.bound().base("wide"))),
             block.find(PlanClauses.CORNER).map(PlaceResolver::corner),
             block.find(PlanClauses.VINES).map(c -> c.bound().base("length")).orElse(0.0),
-            block.find(PlanClauses.FROST_POCKET).map(c -> c.bound().difference("warmth")).orElse(0.0),
+            block
+                .find(PlanClauses.FROST_POCKET)
+                .map(c -> c.bound().difference("warmth"))
+                .orElse(0.0),
             block.every(PlanClauses.GREW).flatMap(c -> grew(c).stream()).toList(),
             new Places(block)));
   }
@@ -209,12 +218,18 @@ final class PlaceResolver {
     List<Reasoned<Crop>> grown =
         block
             .every(what)
-            .flatMap(c -> c.bound().names("crop").stream().flatMap(n -> crops.need(n).stream()).map(x -> reasoned(c, x)))
+            .flatMap(
+                c ->
+                    c.bound().names("crop").stream()
+                        .flatMap(n -> crops.need(n).stream())
+                        .map(x -> reasoned(c, x)))
             .toList();
     if (block.find(what).isEmpty()) {
       findings.add(
           Finding.error(
-                  "clause-missing", block.span(), "Nothing says what `" + name + "` " + (volunteer ? "is." : "grows."))
+                  "clause-missing",
+                  block.span(),
+                  "Nothing says what `" + name + "` " + (volunteer ? "is." : "grows."))
               .withHelp("Add a line such as `" + what.example() + "`."));
     }
     outsiders.add(

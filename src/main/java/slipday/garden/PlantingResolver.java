@@ -25,8 +25,7 @@ final class PlantingResolver {
   private final Names<Cross> crosses;
   private final List<Value.Name> mentioned = new ArrayList<>();
 
-  PlantingResolver(
-      List<Finding> findings, SeasonYear season, Names<Bed> beds, Names<Lot> lots) {
+  PlantingResolver(List<Finding> findings, SeasonYear season, Names<Bed> beds, Names<Lot> lots) {
     this.findings = findings;
     this.season = season;
     this.beds = beds;
@@ -50,8 +49,7 @@ final class PlantingResolver {
     Bound head = block.head().get();
     Optional<Lot> lot = lots.need(head.name("lot"));
     String nameKey = head.has("as") ? "as" : "lot";
-    Optional<Bed> bed =
-        block.find(PlanClauses.IN).flatMap(c -> beds.need(c.bound().name("bed")));
+    Optional<Bed> bed = block.find(PlanClauses.IN).flatMap(c -> beds.need(c.bound().name("bed")));
     if (lot.isEmpty()) {
       plantings.addSpoilt(block, nameKey);
       return;
@@ -74,7 +72,10 @@ final class PlantingResolver {
             value(block, PlanClauses.COVER, PlantingResolver::cover),
             block.find(PlanClauses.FLOWERS).map(c -> care(c.bound())).orElse(FlowerCare.open()),
             value(block, PlanClauses.POLLINATE, PlantingResolver::pollination),
-            block.find(PlanClauses.SEED).filter(c -> c.bound().choice("kept").equals("saved")).isPresent(),
+            block
+                .find(PlanClauses.SEED)
+                .filter(c -> c.bound().choice("kept").equals("saved"))
+                .isPresent(),
             block.every(PlanClauses.BLOOM_APART).map(this::mention).toList(),
             new Places(block)));
   }
@@ -105,8 +106,7 @@ final class PlantingResolver {
     Value.Day day = found.get().bound().day("day");
     LocalDate date = day.date().orElseGet(() -> season.on(day.day()));
     // Seed for an early start may be sown some months before the season's first day.
-    boolean near =
-        !date.isBefore(season.first().minusMonths(6)) && !date.isAfter(season.last());
+    boolean near = !date.isBefore(season.first().minusMonths(6)) && !date.isAfter(season.last());
     if (!near) {
       findings.add(
           Finding.error(
@@ -178,7 +178,9 @@ final class PlantingResolver {
     if (found.isEmpty()) {
       findings.add(
           Finding.error(
-                  "clause-missing", block.span(), "Cross `" + cross + "` does not name its " + clause.name() + ".")
+                  "clause-missing",
+                  block.span(),
+                  "Cross `" + cross + "` does not name its " + clause.name() + ".")
               .withHelp("Add a line such as `" + clause.example() + "`."));
     }
     return found.flatMap(c -> plantings.need(c.bound().name("planting")));

@@ -26,6 +26,8 @@ public record SeasonYear(int year, boolean acrossNewYear, Span span) {
   }
 
   public String label() {
-    return acrossNewYear ? year + "-" + String.format(Locale.ROOT, "%02d", (year + 1) % 100) : Integer.toString(year);
+    return acrossNewYear
+        ? year + "-" + String.format(Locale.ROOT, "%02d", (year + 1) % 100)
+        : Integer.toString(year);
   }
 }

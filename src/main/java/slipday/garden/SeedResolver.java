@@ -103,11 +103,19 @@ final class SeedResolver {
             block.find(PlanClauses.TESTED).map(SeedResolver::tested),
             block
                 .find(PlanClauses.IDENTITY)
-                .map(c -> Lot.Identity.valueOf(c.bound().choice("identity").toUpperCase(Locale.ROOT)))
+                .map(
+                    c ->
+                        Lot.Identity.valueOf(c.bound().choice("identity").toUpperCase(Locale.ROOT)))
                 .orElse(Lot.Identity.KNOWN),
             block
                 .every(PlanClauses.EXPOSED)
-                .flatMap(c -> crops.crops().need(c.bound().name("crop")).map(x -> reasoned(c, x)).stream())
+                .flatMap(
+                    c ->
+                        crops
+                            .crops()
+                            .need(c.bound().name("crop"))
+                            .map(x -> reasoned(c, x))
+                            .stream())
                 .toList(),
             block.find(PlanClauses.KEEP_BACK).map(c -> reasoned(c, c.bound().count("count"))),
             new Places(block)));

@@ -28,7 +28,9 @@ public enum Sex {
 
   /** Whether some flowers only shed pollen. */
   public boolean hasMaleFlowers() {
-    return this == MALE_AND_FEMALE || this == MALE_AND_PERFECT || this == ON_TWO_PLANTS
+    return this == MALE_AND_FEMALE
+        || this == MALE_AND_PERFECT
+        || this == ON_TWO_PLANTS
         || this == SETS_WITHOUT_POLLEN;
   }
 

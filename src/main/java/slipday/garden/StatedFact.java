@@ -13,13 +13,12 @@ import slipday.source.Span;
  * @param fromMemory whether the publication was cited from memory
  */
 public record StatedFact(BoundClause clause, String owner, String source, boolean fromMemory) {
-  /** The fact in its own words, without its source: {@code ripe 35 to 45 days after pollination}. */
+  /**
+   * The fact in its own words, without its source: {@code ripe 35 to 45 days after pollination}.
+   */
   public String words() {
     String text = clause.line().span().text().strip().replaceAll("\\s+", " ");
-    return clause
-        .says()
-        .map(s -> text.substring(0, text.lastIndexOf(',')).strip())
-        .orElse(text);
+    return clause.says().map(s -> text.substring(0, text.lastIndexOf(',')).strip()).orElse(text);
   }
 
   public Span span() {
