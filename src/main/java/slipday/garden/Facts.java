@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import slipday.language.Clause;
@@ -14,7 +13,7 @@ import slipday.measure.Reasoned;
 public final class Facts {
   private static final Facts NONE = new Facts(List.of(), Optional.empty());
 
-  private final Map<Clause, List<StatedFact>> own = new IdentityHashMap<>();
+  private final IdentityHashMap<Clause, List<StatedFact>> own = new IdentityHashMap<>();
   private final Optional<Facts> parent;
 
   private Facts(List<StatedFact> stated, Optional<Facts> parent) {

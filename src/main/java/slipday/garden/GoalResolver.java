@@ -47,11 +47,11 @@ final class GoalResolver {
 
   private static Optional<Goal.Aim> aim(BoundClause clause) {
     Goal.Way way;
-    if (clause.clause() == PlanClauses.RAISE) {
+    if (clause.clause().equals(PlanClauses.RAISE)) {
       way = Goal.Way.RAISE;
-    } else if (clause.clause() == PlanClauses.LOWER) {
+    } else if (clause.clause().equals(PlanClauses.LOWER)) {
       way = Goal.Way.LOWER;
-    } else if (clause.clause() == PlanClauses.KEEP_AT) {
+    } else if (clause.clause().equals(PlanClauses.KEEP_AT)) {
       way = Goal.Way.KEEP;
     } else {
       return Optional.empty();
