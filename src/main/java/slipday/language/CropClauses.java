@@ -246,6 +246,12 @@ public final class CropClauses {
           "bud sign: <text>",
           "How to tell tonight a bud that opens tomorrow.",
           "bud sign \"petals near full size, yellow at the tips, still shut\"");
+  public static final Clause OPENS =
+      fact(
+          KINDS,
+          "opens: <text>",
+          "When its flowers open, shed pollen and close.",
+          "opens \"at sunrise, for about six hours\"");
   public static final Clause MALES_PER_FEMALE =
       fact(
           KINDS,
