@@ -11,6 +11,7 @@ import slipday.climate.SeasonAxis;
  * <p>The three paces stand for the 10, 50 and 90 % points of the crop's own range and weigh 0.3, 0.4
  * and 0.3 (Swanson's rule; Keefer and Bodily 1983, Management Science 29:595, from memory).
  */
+@SuppressWarnings("EnumOrdinal") // the index of an array of its own, never kept or shown
 public final class Traces {
   public static final int NEVER = Integer.MAX_VALUE;
   public static final int PACES = 3;
