@@ -1,0 +1,171 @@
+package slipday.season;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import slipday.climate.FrostLaw;
+
+/** In which share of years each condition is met for a planting set out on a day. */
+final class Conditions {
+  /** How many days from planting out the soil and the nights are looked at. */
+  static final int FIRST_DAYS = 7;
+
+  /** Warm enough "as a rule": in this share of years. */
+  static final double USUALLY = 0.5;
+
+  /** Fruit set is lost where more than this share of the first mornings are too hot. */
+  private static final double MORNINGS_LOST = 0.5;
+
+  private static final int FIRST_MORNINGS = 14;
+
+  private final Optional<Weather> weather;
+  private final Walk walk;
+  private final Needs needs;
+  private final Optional<FrostLaw> statedSpring;
+  private final int midsummer;
+  private final double risk;
+
+  Conditions(
+      Optional<Weather> weather,
+      Walk walk,
+      Needs needs,
+      Optional<FrostLaw> statedSpring,
+      int midsummer,
+      double risk) {
+    this.weather = weather;
+    this.walk = walk;
+    this.needs = needs;
+    this.statedSpring = statedSpring;
+    this.midsummer = midsummer;
+    this.risk = risk;
+  }
+
+  /** The share of years in which a condition must be met. */
+  double wanted(Condition condition) {
+    return switch (condition) {
+      case FROST, RIPENING, SEED_RIPENING -> 1 - risk;
+      default -> USUALLY;
+    };
+  }
+
+  boolean met(Condition condition, double chance) {
+    return chance >= wanted(condition) - 1e-9;
+  }
+
+  /** Frost, soil and nights: what keeps a planting from going out. */
+  Map<Condition, Double> spring(int start) {
+    Map<Condition, Double> chances = new EnumMap<>(Condition.class);
+    frostFree(start).ifPresent(c -> chances.put(Condition.FROST, c));
+    needs.soilAtLeast().flatMap(t -> soil(start, t)).ifPresent(c -> chances.put(Condition.SOIL, c));
+    needs.nightsAtLeast().flatMap(t -> nights(start, t)).ifPresent(c -> chances.put(Condition.CHILL, c));
+    return chances;
+  }
+
+  /** What the rest of the season says of it, out of its traces. */
+  Map<Condition, Double> summer(Traces traces) {
+    Map<Condition, Double> chances = new EnumMap<>(Condition.class);
+    if (needs.flowers().isEmpty()) {
+      return chances;
+    }
+    if (needs.ripe().isPresent()) {
+      chances.put(Condition.RIPENING, traces.chance(Event.RIPE));
+    }
+    if (needs.seedSaved() && needs.seedRipe().isPresent()) {
+      chances.put(Condition.SEED_RIPENING, traces.chance(Event.SEED_RIPE));
+    }
+    needs.heatEnds().flatMap(t -> cool(traces, t)).ifPresent(c -> chances.put(Condition.HEAT, c));
+    return chances;
+  }
+
+  /** The share of years without a killing frost between planting out (or coming up) and midsummer. */
+  private Optional<Double> frostFree(int start) {
+    if (weather.isEmpty()) {
+      int up = needs.indoors() ? start : walk.emergence(needs, start, 0);
+      return needs.killedAt() < -1
+          ? Optional.empty()
+          : statedSpring.map(law -> 1 - law.chanceAfter(up));
+    }
+    return Optional.of(1 - frostYears(start).size() / (double) weather.get().years());
+  }
+
+  /** The years in which it would have frozen. */
+  List<String> frostYears(int start) {
+    List<String> frozen = new ArrayList<>();
+    Weather w = weather.orElseThrow();
+    for (int year = 0; year < w.years(); year++) {
+      int from = needs.indoors() ? start : walk.emergence(needs, start, year);
+      if (freezes(w.lows(year), from)) {
+        frozen.add(w.label(year));
+      }
+    }
+    return frozen;
+  }
+
+  private boolean freezes(double[] lows, int from) {
+    double guarded = needs.guardsTo().orElse(needs.killedAt());
+    int coverEnds = from + (int) Math.round(needs.coverDays());
+    for (int s = Math.max(0, from); s < midsummer; s++) {
+      double threshold = s < coverEnds ? Math.min(guarded, needs.killedAt()) : needs.killedAt();
+      if (lows[s] - needs.bedColder() <= threshold) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Optional<Double> soil(int start, double atLeast) {
+    return share(
+        year ->
+            Weather.mean(weather.orElseThrow().soil(year), start, FIRST_DAYS) + needs.soilWarmer()
+                >= atLeast);
+  }
+
+  private Optional<Double> nights(int start, double atLeast) {
+    double warmer = (needs.coverDays() > 0 ? needs.coverWarmer() : 0) - needs.bedColder();
+    return share(
+        year -> Weather.mean(weather.orElseThrow().lows(year), start, FIRST_DAYS) + warmer >= atLeast);
+  }
+
+  private Optional<Double> share(IntPredicate met) {
+    if (weather.isEmpty()) {
+      return Optional.empty();
+    }
+    int years = weather.get().years();
+    int count = 0;
+    for (int year = 0; year < years; year++) {
+      count += met.test(year) ? 1 : 0;
+    }
+    return Optional.of(count / (double) years);
+  }
+
+  /** The share of samples whose first mornings of bloom are mostly not too hot. */
+  private Optional<Double> cool(Traces traces, double ends) {
+    if (weather.isEmpty()) {
+      return Optional.empty();
+    }
+    double cool = 0;
+    double bloom = 0;
+    for (int sample = 0; sample < traces.samples(); sample++) {
+      int from = traces.slot(Event.FIRST_FRUITING, sample);
+      if (from == Traces.NEVER) {
+        continue;
+      }
+      bloom += traces.weight(sample);
+      double[] highs = weather.get().highs(sample / Traces.PACES);
+      cool += hotShare(highs, from, ends) <= MORNINGS_LOST ? traces.weight(sample) : 0;
+    }
+    return bloom == 0 ? Optional.empty() : Optional.of(cool / bloom);
+  }
+
+  private static double hotShare(double[] highs, int from, double ends) {
+    int to = Math.min(highs.length, from + FIRST_MORNINGS);
+    int hot = 0;
+    for (int s = from; s < to; s++) {
+      hot += highs[s] >= ends ? 1 : 0;
+    }
+    return hot / (double) Math.max(1, to - from);
+  }
+}

@@ -1,0 +1,249 @@
+package slipday.season;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slipday.garden.Crop;
+import slipday.garden.CropFacts;
+import slipday.garden.FlowerCare;
+import slipday.garden.Garden;
+import slipday.garden.Outsider;
+import slipday.garden.Planting;
+import slipday.garden.Sex;
+import slipday.garden.Species;
+import slipday.language.PlanClauses;
+import slipday.measure.Quantity;
+import slipday.measure.Range;
+import slipday.measure.Reason;
+import slipday.measure.Reasoned;
+
+/** Whose pollen can reach whose fruiting flowers, by direction. */
+final class Crossing {
+  private static final Range WITHIN_SPECIES = Range.of(3);
+  private static final double UNKNOWN_ISOLATION = 800;
+
+  private final Garden garden;
+  private final List<PlantingSeason> plantings;
+  private final Map<String, String> groups = new HashMap<>();
+
+  Crossing(Garden garden, List<PlantingSeason> plantings) {
+    this.garden = garden;
+    this.plantings = plantings;
+    garden.species().values().forEach(this::join);
+  }
+
+  /** Species that may cross, directly or over a third, share a group; the sweep runs per group. */
+  private void join(Species species) {
+    groups.putIfAbsent(species.name(), species.name());
+    for (Reasoned<CropFacts.CrossDegree> degree : species.facts().all(CropFacts.CROSSES_WITH)) {
+      String other = degree.value().species();
+      groups.putIfAbsent(other, other);
+      String mine = groups.get(species.name());
+      String theirs = groups.get(other);
+      groups.replaceAll((name, group) -> group.equals(theirs) ? mine : group);
+    }
+  }
+
+  List<Exposure> exposures() {
+    List<Exposure> found = new ArrayList<>();
+    Map<String, List<PlantingSeason>> byGroup = new HashMap<>();
+    for (PlantingSeason p : plantings) {
+      if (p.flowers()) {
+        String species = p.planting().species().name();
+        byGroup
+            .computeIfAbsent(groups.getOrDefault(species, species), g -> new ArrayList<>())
+            .add(p);
+      }
+    }
+    byGroup.values().forEach(group -> sweep(group, found));
+    plantings.stream().filter(PlantingSeason::flowers).forEach(p -> fromOutside(p, found));
+    found.sort(
+        Comparator.comparing((Exposure e) -> e.receiver().span())
+            .thenComparing(e -> e.source().span())
+            .thenComparing(e -> e.source().crop().name()));
+    return found;
+  }
+
+  private void sweep(List<PlantingSeason> group, List<Exposure> found) {
+    List<BloomSweep.Window> windows = group.stream().map(Crossing::window).toList();
+    BloomSweep.sweep(
+        windows,
+        (i, j) -> {
+          between(group.get(i), group.get(j)).ifPresent(found::add);
+          between(group.get(j), group.get(i)).ifPresent(found::add);
+        });
+  }
+
+  /** The widest window: from the first flower in any year to the last in any. */
+  static BloomSweep.Window window(PlantingSeason p) {
+    int males = p.traces().first(Event.FIRST_MALE);
+    int fruiting = p.traces().first(Event.FIRST_FRUITING);
+    return new BloomSweep.Window(Math.min(males, fruiting), p.traces().last(Event.BLOOM_ENDS));
+  }
+
+  private Optional<Exposure> between(PlantingSeason donor, PlantingSeason receiver) {
+    Planting from = donor.planting();
+    Planting to = receiver.planting();
+    if (from.line().name().equals(to.line().name()) || !reaches(from, to)) {
+      return Optional.empty();
+    }
+    Optional<Reasoned<Range>> degree = degree(from.crop(), to.crop());
+    Reasoned<Range> isolation = isolation(to);
+    Optional<Double> distance = distance(from, to);
+    boolean far = distance.filter(d -> d >= isolation.value().high()).isPresent();
+    if (degree.isEmpty() || far) {
+      return Optional.empty();
+    }
+    Overlap.Meeting meeting =
+        Overlap.of(
+            donor.traces(),
+            Overlap.sheds(from.line().sex()),
+            receiver.traces(),
+            Event.BLOOM_ENDS);
+    if (meeting.chance() <= 0) {
+      return Optional.empty();
+    }
+    List<Reason> reasons = new ArrayList<>();
+    reasons.add(degree.get().reason());
+    reasons.add(bloom(donor));
+    reasons.add(bloom(receiver));
+    reasons.add(from.places().reason(PlanClauses.FLOWERS));
+    reasons.add(to.places().reason(PlanClauses.FLOWERS));
+    distance.ifPresent(d -> reasons.add(bedsApart(from, to, d)));
+    reasons.add(isolation.reason());
+    return Optional.of(
+        new Exposure(
+            PollenSource.of(from),
+            to,
+            degree.get().value(),
+            from.species().name().equals(to.species().name()),
+            Optional.of(meeting.chance()),
+            Optional.of(meeting.mornings()),
+            distance,
+            isolation.value(),
+            intoSeed(to),
+            Reason.derived(
+                "`" + from.name() + "` sheds pollen while `" + to.name() + "` has flowers that set fruit",
+                reasons)));
+  }
+
+  private static Reason bloom(PlantingSeason p) {
+    return p.date(Event.FIRST_FRUITING).map(Reasoned::reason).orElse(p.modelReason());
+  }
+
+  private static Reason bedsApart(Planting from, Planting to, double metres) {
+    List<Reason> beds = new ArrayList<>();
+    from.bed().ifPresent(b -> beds.add(b.places().reason(PlanClauses.CORNER)));
+    to.bed().ifPresent(b -> beds.add(b.places().reason(PlanClauses.CORNER)));
+    return Reason.derived(
+        "their beds lie " + Quantity.plain(Math.round(metres)) + " m apart, edge to edge", beds);
+  }
+
+  /** Whether the donor's pollen gets out, and to the receiver: cages let none in or out. */
+  private static boolean reaches(Planting from, Planting to) {
+    FlowerCare giving = from.flowers();
+    FlowerCare taking = to.flowers();
+    boolean fruits =
+        taking.how() != FlowerCare.How.FEMALES_REMOVED
+            && taking.how() != FlowerCare.How.ALL_REMOVED
+            && to.line().sex() != Sex.SETS_WITHOUT_POLLEN;
+    if (giving.caged() || taking.caged()) {
+      return fruits && from.line().sex().shedsPollen() && inOneCage(from, to);
+    }
+    return fruits && giving.sheds(from.line().sex());
+  }
+
+  private static boolean inOneCage(Planting a, Planting b) {
+    return a.flowers().caged()
+        && b.flowers().caged()
+        && (a.flowers().cagedWith().contains(b.name()) || b.flowers().cagedWith().contains(a.name()));
+  }
+
+  private static boolean intoSeed(Planting receiver) {
+    return receiver.seedSaved()
+        && (receiver.flowers().seedFlowersOpen() || receiver.flowers().caged());
+  }
+
+  /** How readily the receiver takes the donor's pollen; empty where they do not cross. */
+  private static Optional<Reasoned<Range>> degree(Crop donor, Crop receiver) {
+    Species from = donor.species();
+    Species to = receiver.species();
+    if (from.name().equals(to.name())) {
+      return Optional.of(
+          new Reasoned<>(
+              WITHIN_SPECIES,
+              Reason.fact(
+                  "Both are " + to.latin() + ": within a species everything crosses", to.span())));
+    }
+    return to.facts().all(CropFacts.CROSSES_WITH).stream()
+        .filter(d -> d.value().species().equals(from.name()))
+        .findFirst()
+        .filter(d -> d.value().degree().high() > 0)
+        .map(d -> d.map(CropFacts.CrossDegree::degree));
+  }
+
+  private static Reasoned<Range> isolation(Planting receiver) {
+    return receiver
+        .facts()
+        .get(CropFacts.ISOLATION)
+        .orElseGet(
+            () ->
+                new Reasoned<>(
+                    Range.of(UNKNOWN_ISOLATION),
+                    Reason.byDefault("800 m of isolation, where the crop names none.")));
+  }
+
+  private static Optional<Double> distance(Planting a, Planting b) {
+    return a.bed().flatMap(first -> b.bed().flatMap(first::distanceTo));
+  }
+
+  private void fromOutside(PlantingSeason receiver, List<Exposure> found) {
+    Planting to = receiver.planting();
+    boolean closed =
+        to.flowers().caged()
+            || to.flowers().how() == FlowerCare.How.FEMALES_REMOVED
+            || to.flowers().how() == FlowerCare.How.ALL_REMOVED;
+    if (closed) {
+      return;
+    }
+    for (Outsider outsider : garden.outsiders()) {
+      for (Reasoned<Crop> crop : outsider.crops()) {
+        fromOutside(outsider, crop, to).ifPresent(found::add);
+      }
+    }
+  }
+
+  private static Optional<Exposure> fromOutside(
+      Outsider outsider, Reasoned<Crop> crop, Planting to) {
+    Optional<Reasoned<Range>> degree = degree(crop.value(), to.crop());
+    Reasoned<Range> isolation = isolation(to);
+    boolean far =
+        outsider.distance().filter(d -> d.value() >= isolation.value().high()).isPresent();
+    if (degree.isEmpty() || far || to.line().sex() == Sex.SETS_WITHOUT_POLLEN) {
+      return Optional.empty();
+    }
+    List<Reason> reasons = new ArrayList<>();
+    reasons.add(degree.get().reason());
+    reasons.add(crop.reason());
+    outsider.distance().ifPresent(d -> reasons.add(d.reason()));
+    reasons.add(to.places().reason(PlanClauses.FLOWERS));
+    reasons.add(isolation.reason());
+    return Optional.of(
+        new Exposure(
+            PollenSource.of(outsider, crop.value()),
+            to,
+            degree.get().value(),
+            crop.value().species().name().equals(to.species().name()),
+            Optional.empty(),
+            Optional.empty(),
+            outsider.distance().map(Reasoned::value),
+            isolation.value(),
+            intoSeed(to) && !to.flowers().caged(),
+            Reason.derived(
+                "`" + outsider.name() + "` has " + crop.value().name() + "; when it flowers nobody knows",
+                reasons)));
+  }
+}

@@ -1,0 +1,267 @@
+package slipday.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slipday.climate.FrostLaw;
+import slipday.climate.SeasonAxis;
+import slipday.garden.CropFacts;
+import slipday.garden.Garden;
+import slipday.garden.Planting;
+import slipday.language.PlanClauses;
+import slipday.measure.Quantity;
+import slipday.measure.Range;
+import slipday.measure.Reason;
+import slipday.measure.Reasoned;
+
+/** The dates of one planting: chosen, or the gardener's own judged, and all that follows from them. */
+final class Forecaster {
+  private static final int FIRST_SLOT = 15;
+  private static final int LAST_AFTER_MIDSUMMER = 60;
+
+  private final Garden garden;
+  private final SeasonWeather climate;
+  private final Walk walk;
+  private final double risk;
+
+  Forecaster(Garden garden, SeasonWeather climate) {
+    this.garden = garden;
+    this.climate = climate;
+    this.walk = climate.walk();
+    this.risk = garden.site().frostRisk().value();
+  }
+
+  /** A planting with all it takes to reckon it anew on another day. */
+  record Draft(
+      Planting planting, Needs needs, DateChooser chooser, DateChooser.Choice choice, int start, boolean fixed) {
+    boolean isFree() {
+      return !fixed;
+    }
+  }
+
+  Draft draft(Planting planting) {
+    Needs needs = NeedsReader.read(garden, planting, climate.weather().isPresent());
+    DateChooser chooser = chooser(needs);
+    Optional<LocalDate> fixed = fixedStart(planting, needs);
+    DateChooser.Choice choice = chooser.choose();
+    int start = fixed.map(climate.axis()::slotOf).orElse(choice.start());
+    return new Draft(planting, needs, chooser, choice, start, fixed.isPresent());
+  }
+
+  private DateChooser chooser(Needs needs) {
+    SeasonAxis axis = climate.axis();
+    Conditions conditions =
+        new Conditions(
+            climate.weather(), walk, needs, climate.spring(), axis.midsummer(), risk);
+    return new DateChooser(
+        needs, walk, conditions, FIRST_SLOT, axis.midsummer() + LAST_AFTER_MIDSUMMER);
+  }
+
+  /** The planting-out (or in-place sowing) day a fixed date of the plan amounts to. */
+  private static Optional<LocalDate> fixedStart(Planting planting, Needs needs) {
+    Optional<LocalDate> out = planting.plantOutOn().map(Reasoned::value);
+    Optional<LocalDate> sown = planting.sowOn().map(s -> s.value().plusDays(needs.age()));
+    return needs.indoors() ? out.or(() -> sown) : sown.or(() -> out);
+  }
+
+  Traces traces(Draft draft, int start) {
+    return walk.walk(draft.needs(), start);
+  }
+
+  PlantingSeason finish(Draft draft, int start, List<Reason> moved) {
+    Needs needs = draft.needs();
+    Traces traces = walk.walk(needs, start);
+    LocalDate date = climate.axis().dateOf(start);
+    DateChoice choice = choice(draft, start, date, traces, moved);
+    Map<Event, Reasoned<DateSpread>> dates = new EnumMap<>(Event.class);
+    decided(draft, choice, dates);
+    forecast(needs, traces, choice, dates);
+    boolean sure = !draft.planting().facts().valueOr(CropFacts.SHORT_DAYS, false);
+    Model model =
+        climate.weather().isPresent() ? Model.WEATHER_YEARS : Model.CALENDAR_DAYS;
+    return new PlantingSeason(
+        draft.planting(),
+        model,
+        needs.indoors(),
+        Collections.unmodifiableMap(dates),
+        choice,
+        traces,
+        sure,
+        climate.reason());
+  }
+
+  private void decided(Draft draft, DateChoice choice, Map<Event, Reasoned<DateSpread>> dates) {
+    Planting planting = draft.planting();
+    Needs needs = draft.needs();
+    LocalDate out = choice.date();
+    if (!needs.indoors()) {
+      dates.put(Event.SOW, decided(out, choice.reason()));
+      return;
+    }
+    Reason outReason = choice.reason();
+    dates.put(Event.PLANT_OUT, decided(out, outReason));
+    LocalDate sown = planting.sowOn().map(Reasoned::value).orElse(out.minusDays(needs.age()));
+    Reason sowReason =
+        planting
+            .sowOn()
+            .map(Reasoned::reason)
+            .orElseGet(
+                () ->
+                    Reason.derived(
+                        needs.age() + " days before planting out",
+                        join(needs.reasons().get(Event.SOW), outReason)));
+    dates.put(Event.SOW, decided(sown, sowReason));
+    Optional<Reasoned<Range>> hardened = planting.facts().get(CropFacts.HARDENED_FOR);
+    hardened.ifPresent(
+        h ->
+            dates.put(
+                Event.HARDEN,
+                decided(
+                    out.minusDays(Math.round(h.value().middle())),
+                    Reason.derived(
+                        Math.round(h.value().middle()) + " days before planting out",
+                        h.reason(),
+                        outReason))));
+    planting
+        .facts()
+        .get(CropFacts.POTTED_ON_AT)
+        .filter(p -> sown.plusDays(Math.round(p.value().low())).isBefore(out))
+        .ifPresent(
+            p ->
+                dates.put(
+                    Event.POT_ON,
+                    decided(
+                        sown.plusDays(Math.round(p.value().low())),
+                        Reason.derived(
+                            Math.round(p.value().low()) + " days after sowing", p.reason(), sowReason))));
+  }
+
+  private static Reasoned<DateSpread> decided(LocalDate date, Reason reason) {
+    return new Reasoned<>(DateSpread.decided(date), reason);
+  }
+
+  private void forecast(
+      Needs needs, Traces traces, DateChoice choice, Map<Event, Reasoned<DateSpread>> dates) {
+    Event before = needs.indoors() ? Event.PLANT_OUT : Event.SOW;
+    Reason base = dates.get(before) == null ? choice.reason() : dates.get(before).reason();
+    for (Event event : Event.values()) {
+      boolean forecastable = event.ordinal() >= Event.FIRST_MALE.ordinal() || event == Event.EMERGED;
+      if (!forecastable || !applies(needs, event)) {
+        continue;
+      }
+      List<Reason> from = new ArrayList<>(needs.reasons().getOrDefault(event, List.of()));
+      if (event == Event.LAST_SET) {
+        from.addAll(needs.reasons().getOrDefault(needs.seedSaved() ? Event.SEED_RIPE : Event.RIPE, List.of()));
+      }
+      Event rests = restsOn(event);
+      Reasoned<DateSpread> earlier = dates.get(rests);
+      from.add(earlier == null ? base : earlier.reason());
+      from.add(climate.reason());
+      DateSpread spread = traces.spread(event, climate.axis());
+      dates.put(event, new Reasoned<>(spread, Reason.derived(sentence(event, spread), from)));
+    }
+  }
+
+  private static boolean applies(Needs needs, Event event) {
+    return switch (event) {
+      case EMERGED -> true;
+      case FIRST_MALE -> needs.flowers().isPresent() && needs.hasMales();
+      case RIPE -> needs.flowers().isPresent() && needs.ripe().isPresent();
+      case SEED_RIPE -> needs.flowers().isPresent() && needs.seedRipe().isPresent();
+      default -> needs.flowers().isPresent();
+    };
+  }
+
+  private static Event restsOn(Event event) {
+    return switch (event) {
+      case EMERGED -> Event.SOW;
+      case FIRST_FRUITING -> Event.PLANT_OUT;
+      default -> Event.FIRST_FRUITING;
+    };
+  }
+
+  private static String sentence(Event event, DateSpread spread) {
+    String usual = spread.usual().map(LocalDate::toString).orElse("not in the usual year");
+    return event.words() + ": " + usual + " in the middle of the years";
+  }
+
+  private DateChoice choice(
+      Draft draft, int start, LocalDate date, Traces traces, List<Reason> moved) {
+    DateChooser.Choice c = draft.choice();
+    Map<Condition, Double> chances = draft.chooser().chances(start, traces);
+    boolean moves = !moved.isEmpty();
+    Condition early = moves ? Condition.BLOOM : c.earlyBound();
+    List<String> mends =
+        c.possible() ? List.of() : new Mends(draft, this::chooser, climate.axis()).sentences();
+    return new DateChoice(
+        date,
+        draft.fixed(),
+        slot(c.earliest()),
+        early,
+        slot(c.latest()),
+        c.lateBound(),
+        c.possible(),
+        mends,
+        Collections.unmodifiableMap(chances),
+        reason(draft, date, early, chances, start, moved));
+  }
+
+  private Optional<LocalDate> slot(java.util.OptionalInt slot) {
+    return slot.isPresent() ? Optional.of(climate.axis().dateOf(slot.getAsInt())) : Optional.empty();
+  }
+
+  private Reason reason(
+      Draft draft,
+      LocalDate date,
+      Condition early,
+      Map<Condition, Double> chances,
+      int start,
+      List<Reason> moved) {
+    List<Reason> from = new ArrayList<>(moved);
+    chances.forEach((condition, chance) -> from.add(chance(draft, condition, chance, start)));
+    from.addAll(draft.needs().reasons().getOrDefault(Event.PLANT_OUT, List.of()));
+    from.add(garden.site().frostRisk().reason());
+    from.add(climate.reason());
+    if (draft.fixed()) {
+      Planting p = draft.planting();
+      from.add(
+          0,
+          p.places()
+              .reason(p.plantOutOn().isPresent() ? PlanClauses.PLANT_OUT_ON : PlanClauses.SOW_ON));
+      return Reason.derived(date + ", as the plan fixes it", from);
+    }
+    String bound =
+        draft.choice().possible()
+            ? "the first day that meets every condition; " + early.words() + " keeps it from being earlier"
+            : "no day meets every condition; " + draft.choice().lateBound().words() + " fails";
+    return Reason.derived(date + ": " + bound, from);
+  }
+
+  /** {@code frost risk: met in 27 of 30 years; frozen in 2003, 2010, 2019}. */
+  private Reason chance(Draft draft, Condition condition, double chance, int start) {
+    int years = climate.weather().map(Weather::years).orElse(0);
+    String share =
+        years > 0 && condition != Condition.RIPENING && condition != Condition.SEED_RIPENING && condition != Condition.HEAT
+            ? Math.round(chance * years) + " of " + years + " years"
+            : Quantity.plain(Math.round(chance * 100)) + " % of years";
+    String text = condition.words() + ": met in " + share;
+    if (condition == Condition.FROST && years > 0) {
+      Conditions conditions =
+          new Conditions(climate.weather(), walk, draft.needs(), climate.spring(), climate.axis().midsummer(), risk);
+      List<String> frozen = conditions.frostYears(start);
+      text += frozen.isEmpty() ? "" : "; it froze after that day in " + String.join(", ", frozen);
+      return Reason.weather(text);
+    }
+    return years > 0 ? Reason.weather(text) : Reason.derived(text, climate.reason());
+  }
+
+  private static List<Reason> join(java.util.@org.jspecify.annotations.Nullable List<Reason> first, Reason last) {
+    List<Reason> all = new ArrayList<>(first == null ? List.of() : first);
+    all.add(last);
+    return all;
+  }
+}

@@ -1,0 +1,58 @@
+package slipday.season;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import slipday.climate.Climate;
+import slipday.garden.Garden;
+import slipday.garden.Planting;
+
+/** Makes the one season object out of a garden and its climate. */
+public final class SeasonBuilder {
+  private SeasonBuilder() {}
+
+  public static Season build(Garden garden, Climate climate) {
+    SeasonWeather weather = SeasonWeather.of(climate);
+    Forecaster forecaster = new Forecaster(garden, weather);
+    Map<String, Forecaster.Draft> drafts = new LinkedHashMap<>();
+    for (Planting planting : garden.plantings()) {
+      drafts.put(planting.name(), forecaster.draft(planting));
+    }
+    Partners partners = new Partners(garden, forecaster, drafts);
+    List<Apart> apart = partners.apart();
+    List<Nicking> nickings = partners.nickings();
+    Map<String, PlantingSeason> plantings = new LinkedHashMap<>();
+    drafts.forEach(
+        (name, draft) ->
+            plantings.put(
+                name, forecaster.finish(draft, partners.start(name), partners.moved(name))));
+    List<PlantingSeason> all = List.copyOf(plantings.values());
+    return new Season(
+        garden,
+        climate,
+        all,
+        List.copyOf(new Crossing(garden, all).exposures()),
+        nickings,
+        apart,
+        pollinations(garden, plantings));
+  }
+
+  private static List<PollinationPlan> pollinations(
+      Garden garden, Map<String, PlantingSeason> plantings) {
+    HandPollination hand = new HandPollination(garden.site());
+    List<PollinationPlan> plans = new ArrayList<>();
+    plantings.values().stream()
+        .filter(PlantingSeason::flowers)
+        .forEach(p -> hand.within(p).ifPresent(plans::add));
+    garden.crosses().stream()
+        .forEach(
+            cross -> {
+              PlantingSeason seed = plantings.get(cross.seedParent().name());
+              if (seed != null && seed.flowers()) {
+                hand.of(cross, seed).ifPresent(plans::add);
+              }
+            });
+    return plans;
+  }
+}
