@@ -1,0 +1,84 @@
+package slipday.season;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import slipday.climate.Climate;
+import slipday.climate.FrostLaw;
+import slipday.climate.SeasonAxis;
+import slipday.climate.WeatherYear;
+import slipday.measure.Reason;
+
+/** A climate as plantings are walked through it. */
+final class SeasonWeather {
+  /** Without a record, the first autumn frost stands for a year at each of these even steps. */
+  private static final int STEPS = 20;
+
+  private final Climate climate;
+  private final Optional<Weather> weather;
+  private final Walk walk;
+  private final Reason reason;
+
+  private SeasonWeather(Climate climate) {
+    this.climate = climate;
+    List<WeatherYear> years = climate.usableYears();
+    this.weather = years.isEmpty() ? Optional.empty() : Optional.of(weather(climate, years));
+    SeasonAxis axis = climate.axis();
+    this.walk = new Walk(weather, SeasonAxis.SLOTS, axis.midsummer(), statedFrosts(climate));
+    this.reason = reason(climate, weather.isPresent());
+  }
+
+  static SeasonWeather of(Climate climate) {
+    return new SeasonWeather(climate);
+  }
+
+  private static Weather weather(Climate climate, List<WeatherYear> years) {
+    return new Weather(
+        years.stream().map(WeatherYear::label).toList(),
+        years.stream().map(WeatherYear::lows).toArray(double[][]::new),
+        years.stream().map(WeatherYear::highs).toArray(double[][]::new),
+        years.stream().map(climate::soil).toArray(double[][]::new));
+  }
+
+  private static int[] statedFrosts(Climate climate) {
+    Optional<FrostLaw> autumn = climate.firstAutumnFrost();
+    return IntStream.range(0, STEPS)
+        .map(
+            i ->
+                autumn
+                    .map(law -> (int) Math.round(law.quantile((i + 0.5) / STEPS)))
+                    .orElse(SeasonAxis.SLOTS))
+        .toArray();
+  }
+
+  private static Reason reason(Climate climate, boolean byYears) {
+    String says =
+        byYears
+            ? "Walked day by day through "
+                + climate.usableYears().size()
+                + " weather years, each at three paces of the crop"
+            : "Reckoned in calendar days from the gardener's own frost dates: no weather record";
+    return Reason.derived(says, climate.reasons());
+  }
+
+  Optional<Weather> weather() {
+    return weather;
+  }
+
+  Walk walk() {
+    return walk;
+  }
+
+  SeasonAxis axis() {
+    return climate.axis();
+  }
+
+  /** The last spring frost as a law, for gardens without a weather record. */
+  Optional<FrostLaw> spring() {
+    return climate.lastSpringFrost();
+  }
+
+  Reason reason() {
+    return reason;
+  }
+}
