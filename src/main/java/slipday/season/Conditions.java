@@ -60,7 +60,10 @@ final class Conditions {
     Map<Condition, Double> chances = new EnumMap<>(Condition.class);
     frostFree(start).ifPresent(c -> chances.put(Condition.FROST, c));
     needs.soilAtLeast().flatMap(t -> soil(start, t)).ifPresent(c -> chances.put(Condition.SOIL, c));
-    needs.nightsAtLeast().flatMap(t -> nights(start, t)).ifPresent(c -> chances.put(Condition.CHILL, c));
+    needs
+        .nightsAtLeast()
+        .flatMap(t -> nights(start, t))
+        .ifPresent(c -> chances.put(Condition.CHILL, c));
     return chances;
   }
 
@@ -80,7 +83,9 @@ final class Conditions {
     return chances;
   }
 
-  /** The share of years without a killing frost between planting out (or coming up) and midsummer. */
+  /**
+   * The share of years without a killing frost between planting out (or coming up) and midsummer.
+   */
   private Optional<Double> frostFree(int start) {
     if (weather.isEmpty()) {
       int up = needs.indoors() ? start : walk.emergence(needs, start, 0);
@@ -126,7 +131,8 @@ final class Conditions {
   private Optional<Double> nights(int start, double atLeast) {
     double warmer = (needs.coverDays() > 0 ? needs.coverWarmer() : 0) - needs.bedColder();
     return share(
-        year -> Weather.mean(weather.orElseThrow().lows(year), start, FIRST_DAYS) + warmer >= atLeast);
+        year ->
+            Weather.mean(weather.orElseThrow().lows(year), start, FIRST_DAYS) + warmer >= atLeast);
   }
 
   private Optional<Double> share(IntPredicate met) {

@@ -99,10 +99,7 @@ final class Crossing {
     }
     Overlap.Meeting meeting =
         Overlap.of(
-            donor.traces(),
-            Overlap.sheds(from.line().sex()),
-            receiver.traces(),
-            Event.BLOOM_ENDS);
+            donor.traces(), Overlap.sheds(from.line().sex()), receiver.traces(), Event.BLOOM_ENDS);
     if (meeting.chance() <= 0) {
       return Optional.empty();
     }
@@ -126,7 +123,11 @@ final class Crossing {
             isolation.value(),
             intoSeed(to),
             Reason.derived(
-                "`" + from.name() + "` sheds pollen while `" + to.name() + "` has flowers that set fruit",
+                "`"
+                    + from.name()
+                    + "` sheds pollen while `"
+                    + to.name()
+                    + "` has flowers that set fruit",
                 reasons)));
   }
 
@@ -159,7 +160,8 @@ final class Crossing {
   private static boolean inOneCage(Planting a, Planting b) {
     return a.flowers().caged()
         && b.flowers().caged()
-        && (a.flowers().cagedWith().contains(b.name()) || b.flowers().cagedWith().contains(a.name()));
+        && (a.flowers().cagedWith().contains(b.name())
+            || b.flowers().cagedWith().contains(a.name()));
   }
 
   private static boolean intoSeed(Planting receiver) {
@@ -243,7 +245,11 @@ final class Crossing {
             isolation.value(),
             intoSeed(to) && !to.flowers().caged(),
             Reason.derived(
-                "`" + outsider.name() + "` has " + crop.value().name() + "; when it flowers nobody knows",
+                "`"
+                    + outsider.name()
+                    + "` has "
+                    + crop.value().name()
+                    + "; when it flowers nobody knows",
                 reasons)));
   }
 }

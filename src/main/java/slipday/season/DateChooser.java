@@ -56,8 +56,7 @@ final class DateChooser {
       return pastTheHeat(from);
     }
     if (fails.isPresent()) {
-      return new Choice(
-          from, earliest, earlyBound(from), OptionalInt.empty(), fails.get(), false);
+      return new Choice(from, earliest, earlyBound(from), OptionalInt.empty(), fails.get(), false);
     }
     return upTo(from, earliest, earlyBound(from));
   }

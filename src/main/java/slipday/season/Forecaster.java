@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import slipday.climate.FrostLaw;
 import slipday.climate.SeasonAxis;
 import slipday.garden.CropFacts;
 import slipday.garden.Garden;
@@ -18,7 +17,9 @@ import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 
-/** The dates of one planting: chosen, or the gardener's own judged, and all that follows from them. */
+/**
+ * The dates of one planting: chosen, or the gardener's own judged, and all that follows from them.
+ */
 final class Forecaster {
   private static final int FIRST_SLOT = 15;
   private static final int LAST_AFTER_MIDSUMMER = 60;
@@ -37,7 +38,12 @@ final class Forecaster {
 
   /** A planting with all it takes to reckon it anew on another day. */
   record Draft(
-      Planting planting, Needs needs, DateChooser chooser, DateChooser.Choice choice, int start, boolean fixed) {
+      Planting planting,
+      Needs needs,
+      DateChooser chooser,
+      DateChooser.Choice choice,
+      int start,
+      boolean fixed) {
     boolean isFree() {
       return !fixed;
     }
@@ -55,8 +61,7 @@ final class Forecaster {
   private DateChooser chooser(Needs needs) {
     SeasonAxis axis = climate.axis();
     Conditions conditions =
-        new Conditions(
-            climate.weather(), walk, needs, climate.spring(), axis.midsummer(), risk);
+        new Conditions(climate.weather(), walk, needs, climate.spring(), axis.midsummer(), risk);
     return new DateChooser(
         needs, walk, conditions, FIRST_SLOT, axis.midsummer() + LAST_AFTER_MIDSUMMER);
   }
@@ -81,8 +86,7 @@ final class Forecaster {
     decided(draft, choice, dates);
     forecast(needs, traces, choice, dates);
     boolean sure = !draft.planting().facts().valueOr(CropFacts.SHORT_DAYS, false);
-    Model model =
-        climate.weather().isPresent() ? Model.WEATHER_YEARS : Model.CALENDAR_DAYS;
+    Model model = climate.weather().isPresent() ? Model.WEATHER_YEARS : Model.CALENDAR_DAYS;
     return new PlantingSeason(
         draft.planting(),
         model,
@@ -137,7 +141,9 @@ final class Forecaster {
                     decided(
                         sown.plusDays(Math.round(p.value().low())),
                         Reason.derived(
-                            Math.round(p.value().low()) + " days after sowing", p.reason(), sowReason))));
+                            Math.round(p.value().low()) + " days after sowing",
+                            p.reason(),
+                            sowReason))));
   }
 
   private static Reasoned<DateSpread> decided(LocalDate date, Reason reason) {
@@ -149,13 +155,17 @@ final class Forecaster {
     Event before = needs.indoors() ? Event.PLANT_OUT : Event.SOW;
     Reason base = dates.get(before) == null ? choice.reason() : dates.get(before).reason();
     for (Event event : Event.values()) {
-      boolean forecastable = event.ordinal() >= Event.FIRST_MALE.ordinal() || event == Event.EMERGED;
+      boolean forecastable =
+          event.ordinal() >= Event.FIRST_MALE.ordinal() || event == Event.EMERGED;
       if (!forecastable || !applies(needs, event)) {
         continue;
       }
       List<Reason> from = new ArrayList<>(needs.reasons().getOrDefault(event, List.of()));
       if (event == Event.LAST_SET) {
-        from.addAll(needs.reasons().getOrDefault(needs.seedSaved() ? Event.SEED_RIPE : Event.RIPE, List.of()));
+        from.addAll(
+            needs
+                .reasons()
+                .getOrDefault(needs.seedSaved() ? Event.SEED_RIPE : Event.RIPE, List.of()));
       }
       Event rests = restsOn(event);
       Reasoned<DateSpread> earlier = dates.get(rests);
@@ -211,7 +221,9 @@ final class Forecaster {
   }
 
   private Optional<LocalDate> slot(java.util.OptionalInt slot) {
-    return slot.isPresent() ? Optional.of(climate.axis().dateOf(slot.getAsInt())) : Optional.empty();
+    return slot.isPresent()
+        ? Optional.of(climate.axis().dateOf(slot.getAsInt()))
+        : Optional.empty();
   }
 
   private Reason reason(
@@ -236,7 +248,9 @@ final class Forecaster {
     }
     String bound =
         draft.choice().possible()
-            ? "the first day that meets every condition; " + early.words() + " keeps it from being earlier"
+            ? "the first day that meets every condition; "
+                + early.words()
+                + " keeps it from being earlier"
             : "no day meets every condition; " + draft.choice().lateBound().words() + " fails";
     return Reason.derived(date + ": " + bound, from);
   }
@@ -245,13 +259,22 @@ final class Forecaster {
   private Reason chance(Draft draft, Condition condition, double chance, int start) {
     int years = climate.weather().map(Weather::years).orElse(0);
     String share =
-        years > 0 && condition != Condition.RIPENING && condition != Condition.SEED_RIPENING && condition != Condition.HEAT
+        years > 0
+                && condition != Condition.RIPENING
+                && condition != Condition.SEED_RIPENING
+                && condition != Condition.HEAT
             ? Math.round(chance * years) + " of " + years + " years"
             : Quantity.plain(Math.round(chance * 100)) + " % of years";
     String text = condition.words() + ": met in " + share;
     if (condition == Condition.FROST && years > 0) {
       Conditions conditions =
-          new Conditions(climate.weather(), walk, draft.needs(), climate.spring(), climate.axis().midsummer(), risk);
+          new Conditions(
+              climate.weather(),
+              walk,
+              draft.needs(),
+              climate.spring(),
+              climate.axis().midsummer(),
+              risk);
       List<String> frozen = conditions.frostYears(start);
       text += frozen.isEmpty() ? "" : "; it froze after that day in " + String.join(", ", frozen);
       return Reason.weather(text);
@@ -259,7 +282,8 @@ final class Forecaster {
     return years > 0 ? Reason.weather(text) : Reason.derived(text, climate.reason());
   }
 
-  private static List<Reason> join(java.util.@org.jspecify.annotations.Nullable List<Reason> first, Reason last) {
+  private static List<Reason> join(
+      java.util.@org.jspecify.annotations.Nullable List<Reason> first, Reason last) {
     List<Reason> all = new ArrayList<>(first == null ? List.of() : first);
     all.add(last);
     return all;

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import slipday.garden.Cross;
 import slipday.garden.CropFacts;
+import slipday.garden.Cross;
 import slipday.garden.Facts;
 import slipday.garden.Planting;
 import slipday.garden.Site;
@@ -80,7 +80,12 @@ final class HandPollination {
     Optional<LocalDate> from = usual(seed, Event.FIRST_FRUITING);
     Optional<LocalDate> until = usual(seed, Event.LAST_SET);
     int days = days(from, until);
-    int mornings = (int) Math.floor(days * (double) site.morningsAWeek().map(Reasoned::value).orElse(DAYS_OF_WEEK) / DAYS_OF_WEEK);
+    int mornings =
+        (int)
+            Math.floor(
+                days
+                    * (double) site.morningsAWeek().map(Reasoned::value).orElse(DAYS_OF_WEEK)
+                    / DAYS_OF_WEEK);
     Reasoned<Range> perWeek =
         facts
             .get(CropFacts.FLOWERS_A_WEEK)
@@ -88,7 +93,8 @@ final class HandPollination {
                 () ->
                     new Reasoned<>(
                         Range.of(2),
-                        Reason.byDefault("Two fruiting flowers a plant a week, where the crop says nothing.")));
+                        Reason.byDefault(
+                            "Two fruiting flowers a plant a week, where the crop says nothing.")));
     int hands = site.hands().value().people() * site.hands().value().flowersEach();
     int opening = (int) Math.round(plants * perWeek.value().middle() * mornings / DAYS_OF_WEEK);
     int there = Math.min(opening, hands * mornings);
@@ -97,7 +103,8 @@ final class HandPollination {
     int goal = Math.min(sure.orElse(MOST_FLOWERS), Math.max(1, there));
     int aMorning = mornings == 0 ? 0 : (int) Math.ceil(goal / (double) mornings);
     Range carry = facts.valueOr(CropFacts.FRUITS_PER_PLANT, new Range(1, 1));
-    List<Reason> reasons = new ArrayList<>(List.of(wish, take.reason(), perWeek.reason(), site.hands().reason()));
+    List<Reason> reasons =
+        new ArrayList<>(List.of(wish, take.reason(), perWeek.reason(), site.hands().reason()));
     seed.planting().plants().ifPresent(p -> reasons.add(p.reason()));
     site.morningsAWeek().ifPresent(m -> reasons.add(m.reason()));
     seed.date(Event.FIRST_FRUITING).ifPresent(d -> reasons.add(d.reason()));
@@ -129,7 +136,10 @@ final class HandPollination {
         aMorning,
         stop(wanted, fromPlants),
         Reason.derived(
-            wanted + " fruits wanted: " + likely + " flowers as likely as not"
+            wanted
+                + " fruits wanted: "
+                + likely
+                + " flowers as likely as not"
                 + (sure.isPresent() ? ", " + sure.getAsInt() + " to be sure in 19 of 20" : ""),
             reasons));
   }
@@ -142,7 +152,8 @@ final class HandPollination {
             () ->
                 new Reasoned<>(
                     USUAL_TAKE,
-                    Reason.byDefault("A take of half, worth 10 flowers, where the crop says nothing.")));
+                    Reason.byDefault(
+                        "A take of half, worth 10 flowers, where the crop says nothing.")));
   }
 
   private static Optional<LocalDate> usual(PlantingSeason p, Event event) {

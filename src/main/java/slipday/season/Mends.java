@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import slipday.climate.SeasonAxis;
 
-/** What would make an impossible season possible: each mend is tried out, and only told if it works. */
+/**
+ * What would make an impossible season possible: each mend is tried out, and only told if it works.
+ */
 final class Mends {
   private static final int OLDER_BY = 14;
   private static final double TUNNEL_WARMER = 3;
@@ -41,7 +43,8 @@ final class Mends {
     }
     shorter().ifPresent(works::add);
     if (works.isEmpty()) {
-      works.add("Nothing tried here is enough: grow a line that ripens much sooner, or accept more risk.");
+      works.add(
+          "Nothing tried here is enough: grow a line that ripens much sooner, or accept more risk.");
     }
     return works;
   }
@@ -92,26 +95,54 @@ final class Mends {
 
   private Needs older() {
     return copy(
-        needs, true, needs.age() + OLDER_BY, needs.soilWarmer(), needs.coverDays(),
-        needs.coverWarmer(), needs.guardsTo(), needs.ripe(), needs.seedRipe());
+        needs,
+        true,
+        needs.age() + OLDER_BY,
+        needs.soilWarmer(),
+        needs.coverDays(),
+        needs.coverWarmer(),
+        needs.guardsTo(),
+        needs.ripe(),
+        needs.seedRipe());
   }
 
   private Needs startedIndoors() {
     return copy(
-        needs, true, 21, needs.soilWarmer(), needs.coverDays(), needs.coverWarmer(),
-        needs.guardsTo(), needs.ripe(), needs.seedRipe());
+        needs,
+        true,
+        21,
+        needs.soilWarmer(),
+        needs.coverDays(),
+        needs.coverWarmer(),
+        needs.guardsTo(),
+        needs.ripe(),
+        needs.seedRipe());
   }
 
   private Needs mulched() {
     return copy(
-        needs, needs.indoors(), needs.age(), needs.soilWarmer() + MULCH_WARMER, needs.coverDays(),
-        needs.coverWarmer(), needs.guardsTo(), needs.ripe(), needs.seedRipe());
+        needs,
+        needs.indoors(),
+        needs.age(),
+        needs.soilWarmer() + MULCH_WARMER,
+        needs.coverDays(),
+        needs.coverWarmer(),
+        needs.guardsTo(),
+        needs.ripe(),
+        needs.seedRipe());
   }
 
   private static Needs tunnelled(Needs n) {
     return copy(
-        n, n.indoors(), n.age(), n.soilWarmer() + TUNNEL_WARMER / 2, TUNNEL_DAYS,
-        Math.max(n.coverWarmer(), TUNNEL_WARMER), Optional.of(TUNNEL_GUARDS), n.ripe(), n.seedRipe());
+        n,
+        n.indoors(),
+        n.age(),
+        n.soilWarmer() + TUNNEL_WARMER / 2,
+        TUNNEL_DAYS,
+        Math.max(n.coverWarmer(), TUNNEL_WARMER),
+        Optional.of(TUNNEL_GUARDS),
+        n.ripe(),
+        n.seedRipe());
   }
 
   private static Needs copy(
@@ -125,9 +156,28 @@ final class Mends {
       Optional<Stage> ripe,
       Optional<Stage> seedRipe) {
     return new Needs(
-        indoors, age, n.indoorCelsius(), n.emergence(), soilWarmer, coverDays, coverWarmer,
-        guardsTo, n.standsStill(), n.fromEvent(), n.flowers(), n.hasMales(), n.malesEarlier(),
-        n.blooms(), ripe, seedRipe, n.seedSaved(), n.killedAt(), n.bedColder(), n.soilAtLeast(),
-        n.nightsAtLeast(), n.heatEnds(), n.reasons());
+        indoors,
+        age,
+        n.indoorCelsius(),
+        n.emergence(),
+        soilWarmer,
+        coverDays,
+        coverWarmer,
+        guardsTo,
+        n.standsStill(),
+        n.fromEvent(),
+        n.flowers(),
+        n.hasMales(),
+        n.malesEarlier(),
+        n.blooms(),
+        ripe,
+        seedRipe,
+        n.seedSaved(),
+        n.killedAt(),
+        n.bedColder(),
+        n.soilAtLeast(),
+        n.nightsAtLeast(),
+        n.heatEnds(),
+        n.reasons());
   }
 }

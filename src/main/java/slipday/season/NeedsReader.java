@@ -46,7 +46,8 @@ final class NeedsReader {
 
   private Needs read() {
     boolean indoors = indoors();
-    Optional<Stage> flowers = facts.valueOr(CropFacts.BIENNIAL, false) ? Optional.empty() : flowers();
+    Optional<Stage> flowers =
+        facts.valueOr(CropFacts.BIENNIAL, false) ? Optional.empty() : flowers();
     Optional<Stage> ripe = ripe();
     double indoorCelsius = indoorCelsius(indoors);
     return new Needs(
@@ -98,7 +99,10 @@ final class NeedsReader {
       return (int) Math.round(told.get());
     }
     return (int)
-        Math.round(note(Event.SOW, facts.get(CropFacts.SEEDLING_AGE)).map(Range::middle).orElse(SEEDLING_AGE));
+        Math.round(
+            note(Event.SOW, facts.get(CropFacts.SEEDLING_AGE))
+                .map(Range::middle)
+                .orElse(SEEDLING_AGE));
   }
 
   private double indoorCelsius(boolean indoors) {
@@ -121,8 +125,7 @@ final class NeedsReader {
     }
     List<Reasoned<CropFacts.EmergenceRow>> rows = table.all(CropFacts.EMERGES);
     rows.forEach(r -> because(Event.EMERGED, r.reason()));
-    Range limits =
-        note(Event.EMERGED, facts.get(CropFacts.GERMINATES)).orElse(new Range(4, 40));
+    Range limits = note(Event.EMERGED, facts.get(CropFacts.GERMINATES)).orElse(new Range(4, 40));
     return new EmergenceTable(
         rows.stream().map(Reasoned::value).toList(), limits.low(), limits.high());
   }
@@ -170,7 +173,9 @@ final class NeedsReader {
     return Optional.of(stage(Event.SEED_RIPE, stated.get().value(), false, growth()));
   }
 
-  /** A figure in days becomes degree-days at the crop's reference temperature, if there is weather. */
+  /**
+   * A figure in days becomes degree-days at the crop's reference temperature, if there is weather.
+   */
   private Stage stage(Event event, Range after, boolean heat, CropFacts.GrowthLimits limits) {
     double limit = limits.limit().orElse(Double.POSITIVE_INFINITY);
     if (heat && !weather) {
@@ -205,8 +210,7 @@ final class NeedsReader {
   private Stage inDays(Event event, Range heat, CropFacts.GrowthLimits limits) {
     double perDay = Math.max(1, reference(event) - limits.base());
     because(
-        event,
-        Reason.method("Derived: a heat sum turned into days at the reference temperature."));
+        event, Reason.method("Derived: a heat sum turned into days at the reference temperature."));
     Range days = heat.times(1 / perDay);
     return Stage.days(days.low(), days.middle(), days.high());
   }

@@ -14,8 +14,8 @@ import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 
 /**
- * Sets the parents of a cross to bloom together, and plantings that ask for it apart, by putting off
- * one whose date is free, within the days from which it still ripens.
+ * Sets the parents of a cross to bloom together, and plantings that ask for it apart, by putting
+ * off one whose date is free, within the days from which it still ripens.
  */
 final class Partners {
   private static final double SURE = 0.95;
@@ -106,7 +106,11 @@ final class Partners {
       }
     }
     if (delayed.isPresent()) {
-      move(delayed.get(), delay, "put off so that the parents of cross `" + cross.name() + "` bloom together", cross.places().reason(PlanClauses.SEED_PARENT));
+      move(
+          delayed.get(),
+          delay,
+          "put off so that the parents of cross `" + cross.name() + "` bloom together",
+          cross.places().reason(PlanClauses.SEED_PARENT));
     }
     return new Nicking(
         cross, best.chance(), best.mornings(), delay, delayed, reason(cross, seed, pollen));
@@ -130,7 +134,10 @@ final class Partners {
     List<Apart> wishes = new ArrayList<>();
     for (Planting asking : garden.plantings()) {
       for (Reasoned<String> wish : asking.bloomApart()) {
-        garden.planting(wish.value()).map(other -> apart(asking, other, wish)).ifPresent(wishes::add);
+        garden
+            .planting(wish.value())
+            .map(other -> apart(asking, other, wish))
+            .ifPresent(wishes::add);
       }
     }
     return wishes;
@@ -138,10 +145,8 @@ final class Partners {
 
   /** Together in any way: either one's pollen while the other has fruiting flowers. */
   private static Overlap.Meeting together(Planting a, Traces ta, Planting b, Traces tb) {
-    Overlap.Meeting there =
-        Overlap.of(ta, Overlap.sheds(a.line().sex()), tb, Event.BLOOM_ENDS);
-    Overlap.Meeting back =
-        Overlap.of(tb, Overlap.sheds(b.line().sex()), ta, Event.BLOOM_ENDS);
+    Overlap.Meeting there = Overlap.of(ta, Overlap.sheds(a.line().sex()), tb, Event.BLOOM_ENDS);
+    Overlap.Meeting back = Overlap.of(tb, Overlap.sheds(b.line().sex()), ta, Event.BLOOM_ENDS);
     return there.chance() >= back.chance() ? there : back;
   }
 
@@ -165,7 +170,11 @@ final class Partners {
     }
     boolean honoured = best.chance() <= risk + 1e-9;
     if (honoured && delay > 0) {
-      move(asking.name(), delay, "put off so that it blooms apart from `" + other.name() + "`", wish.reason());
+      move(
+          asking.name(),
+          delay,
+          "put off so that it blooms apart from `" + other.name() + "`",
+          wish.reason());
     }
     Reason reason =
         Reason.derived(

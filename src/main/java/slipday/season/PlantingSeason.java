@@ -11,8 +11,10 @@ import slipday.measure.Reasoned;
  *
  * @param dates the events that apply to it, each with its reasons; a biennial has no flowers here
  * @param choice the planting-out day (or sowing day in place) and what bounds it
- * @param traces the days of its events in every weather year and pace, for whoever compares plantings
- * @param sureOfFlowers false where it waits for short days: its flowering is then told without confidence
+ * @param traces the days of its events in every weather year and pace, for whoever compares
+ *     plantings
+ * @param sureOfFlowers false where it waits for short days: its flowering is then told without
+ *     confidence
  */
 public record PlantingSeason(
     Planting planting,

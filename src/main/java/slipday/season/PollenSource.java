@@ -7,9 +7,11 @@ import slipday.garden.Planting;
 import slipday.source.Span;
 
 /** Where pollen comes from: a planting of the garden, or a neighbour or volunteer. */
-public record PollenSource(String name, Crop crop, Optional<Planting> planting, Optional<Outsider> outsider) {
+public record PollenSource(
+    String name, Crop crop, Optional<Planting> planting, Optional<Outsider> outsider) {
   static PollenSource of(Planting planting) {
-    return new PollenSource(planting.name(), planting.crop(), Optional.of(planting), Optional.empty());
+    return new PollenSource(
+        planting.name(), planting.crop(), Optional.of(planting), Optional.empty());
   }
 
   static PollenSource of(Outsider outsider, Crop crop) {

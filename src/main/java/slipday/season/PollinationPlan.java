@@ -18,7 +18,8 @@ import slipday.measure.Reasoned;
  * @param fromPlants the least number of plants they should come from, where told
  * @param take the share that takes, mean of what is known
  * @param flowersLikely flowers after which the fruits are as likely there as not
- * @param flowersSure flowers after which they are there in 19 of 20 cases; empty where more than 9,999
+ * @param flowersSure flowers after which they are there in 19 of 20 cases; empty where more than
+ *     9,999
  * @param flowersThere flowers that open in the window on all plants, usual figure
  * @param canCarry fruits that the plants can carry
  * @param chance that the flowers and mornings there are give the fruits wanted

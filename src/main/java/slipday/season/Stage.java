@@ -1,8 +1,8 @@
 package slipday.season;
 
 /**
- * How long a stage of growth takes at the three paces of a crop: in degree-days, or in days where no
- * heat sum can be had.
+ * How long a stage of growth takes at the three paces of a crop: in degree-days, or in days where
+ * no heat sum can be had.
  *
  * @param need °C-days or days, quick to slow
  * @param base °C; used where {@code heat}

@@ -5,11 +5,11 @@ import slipday.climate.SeasonAxis;
 
 /**
  * The days of a planting's events in every sample: each weather year at three paces of the crop
- * (quick, usual, slow), year by year. A day is a slot of the season's axis, {@link #NEVER} where the
- * event does not come.
+ * (quick, usual, slow), year by year. A day is a slot of the season's axis, {@link #NEVER} where
+ * the event does not come.
  *
- * <p>The three paces stand for the 10, 50 and 90 % points of the crop's own range and weigh 0.3, 0.4
- * and 0.3 (Swanson's rule; Keefer and Bodily 1983, Management Science 29:595, from memory).
+ * <p>The three paces stand for the 10, 50 and 90 % points of the crop's own range and weigh 0.3,
+ * 0.4 and 0.3 (Swanson's rule; Keefer and Bodily 1983, Management Science 29:595, from memory).
  */
 @SuppressWarnings("EnumOrdinal") // the index of an array of its own, never kept or shown
 public final class Traces {

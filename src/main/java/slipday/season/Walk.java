@@ -208,7 +208,9 @@ final class Walk {
       }
     }
 
-    /** The last slot of a stretch from which a stage still ends before the frost; below it if none. */
+    /**
+     * The last slot of a stretch from which a stage still ends before the frost; below it if none.
+     */
     private int lastSuch(int from, int to, IntUnaryOperator after) {
       int low = from - 1;
       int high = to;

@@ -7,8 +7,9 @@ import slipday.climate.DegreeDayMethod;
 import slipday.climate.DegreeDays;
 
 /**
- * The weather years as the walk needs them: lows, highs and soil by year and slot, °C, already those
- * of the garden; and running sums, made once for each base, limit and warmth that is asked for.
+ * The weather years as the walk needs them: lows, highs and soil by year and slot, °C, already
+ * those of the garden; and running sums, made once for each base, limit and warmth that is asked
+ * for.
  */
 final class Weather {
   /** How the walk counts heat; said wherever a heat sum is shown. */

@@ -1,4 +1,7 @@
-/** A planting through the weather years: its dates, its bloom, who crosses whom, and hand pollination. */
+/**
+ * A planting through the weather years: its dates, its bloom, who crosses whom, and hand
+ * pollination.
+ */
 @NullMarked
 package slipday.season;
 

@@ -1,0 +1,132 @@
+package slipday.app;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import slipday.finding.Finding;
+import slipday.finding.Level;
+import slipday.finding.Outcome;
+import slipday.source.Source;
+
+/**
+ * Texts of files, with a clear finding for each that cannot be used. Buffers that are open in an
+ * editor come before the disk.
+ */
+public final class FileTexts {
+  static final String RULE = "unusable-file";
+  private static final long LARGEST = 64L << 20;
+
+  private final Map<Path, String> overlays;
+
+  private FileTexts(Map<Path, String> overlays) {
+    this.overlays = overlays;
+  }
+
+  public static FileTexts onDisk() {
+    return new FileTexts(Map.of());
+  }
+
+  /**
+   * @param overlays absolute, normalised paths and the text that stands for each
+   */
+  public static FileTexts withOverlays(Map<Path, String> overlays) {
+    return new FileTexts(Map.copyOf(overlays));
+  }
+
+  /** A file's text under the name people know it by; empty, with a finding, if it can't be used. */
+  public Outcome<Optional<Source>> read(Path path, String name) {
+    String overlay = overlays.get(path.toAbsolutePath().normalize());
+    if (overlay != null) {
+      return Outcome.of(Optional.of(Source.of(name, overlay)));
+    }
+    try {
+      if (Files.isDirectory(path)) {
+        return unusable("`" + name + "` is a folder, not a file.", "Name a file in it.");
+      }
+      if (Files.size(path) > LARGEST) {
+        return tooLarge(name);
+      }
+      return decoded(Files.readAllBytes(path), name);
+    } catch (NoSuchFileException e) {
+      return unusable("There is no file `" + name + "`.", nearest(path, name));
+    } catch (IOException e) {
+      return unusable("`" + name + "` can't be read: " + e.getMessage() + ".", "");
+    }
+  }
+
+  /** What comes in on a stream, such as standard input. */
+  public static Outcome<Optional<Source>> read(InputStream in, String name) {
+    try {
+      byte[] bytes = in.readNBytes((int) LARGEST + 1);
+      return bytes.length > LARGEST ? tooLarge(name) : decoded(bytes, name);
+    } catch (IOException e) {
+      return unusable("`" + name + "` can't be read: " + e.getMessage() + ".", "");
+    }
+  }
+
+  private static Outcome<Optional<Source>> tooLarge(String name) {
+    return unusable(
+        "`" + name + "` is larger than " + (LARGEST >> 20) + " MB.",
+        "A season file is a text of some kilobytes.");
+  }
+
+  private static String nearest(Path path, String name) {
+    Path folder = path.toAbsolutePath().normalize().getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      return "Look for a slip in the path.";
+    }
+    List<String> names = new ArrayList<>();
+    try (Stream<Path> entries = Files.list(folder)) {
+      entries.map(p -> String.valueOf(p.getFileName())).forEach(names::add);
+    } catch (IOException e) {
+      return "Look for a slip in the path.";
+    }
+    String wanted = String.valueOf(path.getFileName());
+    return slipday.finding.Nearest.to(wanted, names)
+        .map(n -> "Did you mean `" + name.substring(0, name.length() - wanted.length()) + n + "`?")
+        .orElse("Look for a slip in the path.");
+  }
+
+  private static Outcome<Optional<Source>> decoded(byte[] bytes, String name) {
+    for (byte b : bytes) {
+      if (b == 0) {
+        return unusable("`" + name + "` is not a text.", "Name a text file.");
+      }
+    }
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return Outcome.of(Optional.of(Source.of(name, text)));
+    } catch (CharacterCodingException e) {
+      return unusable(
+          "Line " + lineOfFirstBad(bytes) + " of `" + name + "` is not UTF-8.",
+          "Save the file as UTF-8 in the editor it was written with.");
+    }
+  }
+
+  /** The 1-based line of the first byte that is not UTF-8. */
+  private static int lineOfFirstBad(byte[] bytes) {
+    var decoder = StandardCharsets.UTF_8.newDecoder();
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    decoder.decode(in, java.nio.CharBuffer.allocate(bytes.length + 1), true);
+    int line = 1;
+    for (int i = 0; i < in.position(); i++) {
+      line += bytes[i] == '\n' ? 1 : 0;
+    }
+    return line;
+  }
+
+  private static Outcome<Optional<Source>> unusable(String message, String help) {
+    return new Outcome<>(
+        Optional.empty(), List.of(Finding.placeless(RULE, Level.ERROR, message).withHelp(help)));
+  }
+}

@@ -1,0 +1,114 @@
+package slipday.app;
+
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slipday.climate.TemperatureUnit;
+import slipday.climate.WeatherReader;
+import slipday.climate.WeatherRecord;
+import slipday.finding.Finding;
+import slipday.finding.Level;
+import slipday.finding.Outcome;
+import slipday.garden.CropBook;
+import slipday.garden.Garden;
+import slipday.garden.Resolver;
+import slipday.garden.Site;
+import slipday.language.Block;
+import slipday.season.Season;
+import slipday.season.SeasonBuilder;
+import slipday.season.SiteClimate;
+import slipday.source.Source;
+
+/**
+ * The one way from a plan to all that is known of its season. Text and names first; where those are
+ * mistaken the season is not reckoned, so that one slip gives one message.
+ */
+public final class Pipeline {
+  private final FileTexts texts;
+  private final boolean includesOutside;
+
+  /**
+   * @param includesOutside whether a plan may include files from outside its own folder
+   */
+  public Pipeline(FileTexts texts, boolean includesOutside) {
+    this.texts = texts;
+    this.includesOutside = includesOutside;
+  }
+
+  /** Checks the plan in a file. */
+  public Checked check(Path path, String name) {
+    Path absolute = path.toAbsolutePath().normalize();
+    Path folder = absolute.getParent() == null ? absolute : absolute.getParent();
+    Outcome<Optional<Source>> read = texts.read(path, name);
+    return read.value()
+        .map(source -> check(new PlanSource(source, folder), absolute))
+        .orElseGet(() -> unusable(read.findings()));
+  }
+
+  /** Checks the plan on a stream; what it includes is looked for in a folder. */
+  public Checked check(InputStream in, String name, Path folder) {
+    Outcome<Optional<Source>> read = FileTexts.read(in, name);
+    return read.value()
+        .map(source -> check(new PlanSource(source, folder), folder.resolve(name)))
+        .orElseGet(() -> unusable(read.findings()));
+  }
+
+  private static Checked unusable(List<Finding> findings) {
+    return new Checked(
+        false, List.of(), Optional.empty(), Optional.empty(), Optional.empty(), findings);
+  }
+
+  private Checked check(PlanSource plan, Path path) {
+    Outcome<Loader.Loaded> loaded = Loader.load(texts, plan, path, includesOutside);
+    List<Finding> findings = new ArrayList<>(loaded.findings());
+    List<Block> crops = BuiltInCrops.blocks();
+    Outcome<Optional<Garden>> garden = Resolver.resolve(crops, loaded.value().blocks());
+    findings.addAll(garden.findings());
+    Optional<CropBook> book = garden.value().map(g -> new CropBook(g.species(), g.crops()));
+    boolean sound = findings.stream().noneMatch(f -> f.level() == Level.ERROR);
+    Optional<Season> season = Optional.empty();
+    if (garden.value().isPresent()) {
+      Garden g = garden.value().get();
+      Optional<Site.WeatherFile> file = g.site().weather();
+      Optional<WeatherRecord> record = file.flatMap(f -> weather(f, plan, findings));
+      boolean weatherSound = file.isEmpty() || record.isPresent();
+      if (sound && weatherSound) {
+        season = Optional.of(SeasonBuilder.build(g, SiteClimate.of(g.site(), g.season(), record)));
+      }
+    }
+    findings.sort(Finding.ORDER);
+    return new Checked(
+        true, loaded.value().files(), book, garden.value(), season, List.copyOf(findings));
+  }
+
+  private Optional<WeatherRecord> weather(
+      Site.WeatherFile file, PlanSource plan, List<Finding> findings) {
+    String planName = file.span().source().name();
+    String prefix = planName.substring(0, planName.lastIndexOf('/') + 1);
+    String planPrefix = plan.first().name();
+    planPrefix = planPrefix.substring(0, planPrefix.lastIndexOf('/') + 1);
+    String below = prefix.startsWith(planPrefix) ? prefix.substring(planPrefix.length()) : "";
+    Outcome<Optional<Source>> text =
+        texts.read(plan.folder().resolve(below + file.path()), prefix + file.path());
+    for (Finding f : text.findings()) {
+      findings.add(Finding.error("weather-missing", file.span(), f.message()).withHelp(f.help()));
+    }
+    if (text.value().isEmpty()) {
+      return Optional.empty();
+    }
+    Outcome<Optional<WeatherRecord>> read =
+        WeatherReader.read(text.value().get(), file.unit().map(Pipeline::unit));
+    findings.addAll(read.findings());
+    return read.value();
+  }
+
+  private static TemperatureUnit unit(String word) {
+    return switch (word) {
+      case "F" -> TemperatureUnit.FAHRENHEIT;
+      case "C" -> TemperatureUnit.CELSIUS;
+      default -> TemperatureUnit.TENTHS_OF_CELSIUS;
+    };
+  }
+}

@@ -1,0 +1,197 @@
+package slipday.climate;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import slipday.measure.Basis;
+import slipday.measure.Quantity;
+import slipday.measure.Reason;
+import slipday.measure.Reasoned;
+
+/** Everything a season asks of its site: weather years, frost, soil and sun, with their reasons. */
+public final class Climate {
+  private final SiteClimateInput input;
+  private final Optional<WeatherYears> years;
+  private final Map<FrostThreshold, FrostLaw> spring = new EnumMap<>(FrostThreshold.class);
+  private final Map<FrostThreshold, FrostLaw> autumn = new EnumMap<>(FrostThreshold.class);
+  private final SoilTemperature soil;
+  private final IdentityHashMap<WeatherYear, double[]> soilOfYears = new IdentityHashMap<>();
+  private final List<Reason> reasons;
+
+  private Climate(SiteClimateInput input) {
+    this.input = input;
+    this.years = input.record().map(r -> WeatherYears.of(atTheGarden(r), hemisphere()));
+    years.ifPresent(this::findFrosts);
+    input.lastFrost().ifPresent(law -> spring.put(law.threshold(), law));
+    input.firstFrost().ifPresent(law -> autumn.put(law.threshold(), law));
+    this.soil =
+        years
+            .map(y -> SoilTemperature.read(input.soilReadings(), y.meanLows(), y.meanHighs()))
+            .orElseGet(SoilTemperature::unread);
+    years.stream()
+        .flatMap(y -> y.usable().stream())
+        .forEach(y -> soilOfYears.put(y, soil.estimate(y.lows(), y.highs())));
+    this.reasons = reasonsOf();
+  }
+
+  public static Climate of(SiteClimateInput input) {
+    return new Climate(input);
+  }
+
+  private Hemisphere hemisphere() {
+    return input.place().hemisphere();
+  }
+
+  private WeatherRecord atTheGarden(WeatherRecord station) {
+    double all = input.offset().map(Reasoned::value).orElse(0.0);
+    double nights = input.nightOffset().map(Reasoned::value).orElse(0.0);
+    return all == 0 && nights == 0 ? station : station.shifted(all + nights, all);
+  }
+
+  private void findFrosts(WeatherYears weather) {
+    for (FrostThreshold threshold : FrostThreshold.values()) {
+      FrostDates.law(weather, axis(), FrostSide.SPRING, threshold)
+          .ifPresent(law -> spring.put(threshold, law));
+      FrostDates.law(weather, axis(), FrostSide.AUTUMN, threshold)
+          .ifPresent(law -> autumn.put(threshold, law));
+    }
+  }
+
+  public SitePlace place() {
+    return input.place();
+  }
+
+  public ZoneId zone() {
+    return input.zone();
+  }
+
+  /** The days of the season planned. */
+  public SeasonAxis axis() {
+    return input.axis();
+  }
+
+  /** The seasons of the record, at the garden's own offset; empty without a record. */
+  public Optional<WeatherYears> years() {
+    return years;
+  }
+
+  /** The seasons to walk a planting through; none without a record. */
+  public List<WeatherYear> usableYears() {
+    return years.map(WeatherYears::usable).orElse(List.of());
+  }
+
+  /**
+   * The frost a season lies behind or before. What the gardener states wins over the record; it
+   * speaks of {@link FrostThreshold#TENDER} only. Empty where neither says anything.
+   */
+  public Optional<FrostLaw> frost(FrostSide side, FrostThreshold threshold) {
+    return Optional.ofNullable((side == FrostSide.SPRING ? spring : autumn).get(threshold));
+  }
+
+  public Optional<FrostLaw> lastSpringFrost() {
+    return frost(FrostSide.SPRING, FrostThreshold.TENDER);
+  }
+
+  public Optional<FrostLaw> firstAutumnFrost() {
+    return frost(FrostSide.AUTUMN, FrostThreshold.TENDER);
+  }
+
+  public SoilTemperature soil() {
+    return soil;
+  }
+
+  /**
+   * Soil temperature by slot in a usable year, °C, without any mulch. Shared: not to be changed.
+   *
+   * @throws IllegalArgumentException for a year that is not one of {@link #usableYears}
+   */
+  public double[] soil(WeatherYear year) {
+    double[] found = soilOfYears.get(year);
+    if (found == null) {
+      throw new IllegalArgumentException(year.label() + " is not a usable year of this climate");
+    }
+    return found;
+  }
+
+  /** The sun of a local day at the site. */
+  public SunTimes sun(LocalDate date) {
+    return SunTimes.at(place(), date, zone());
+  }
+
+  /** Where all this is from: record, seasons used and left out, offset, frosts. */
+  public List<Reason> reasons() {
+    return reasons;
+  }
+
+  private List<Reason> reasonsOf() {
+    List<Reason> all = new ArrayList<>();
+    years.ifPresent(y -> tellWeather(y, all));
+    input.offset().ifPresent(o -> all.add(offsetReason(o, "day and night")));
+    input.nightOffset().ifPresent(o -> all.add(offsetReason(o, "at night")));
+    spring.values().forEach(law -> all.add(law.reason()));
+    autumn.values().forEach(law -> all.add(law.reason()));
+    if (years.isPresent()) {
+      all.add(soil.reason());
+    }
+    return List.copyOf(all);
+  }
+
+  private static void tellWeather(WeatherYears weather, List<Reason> all) {
+    WeatherRecord record = weather.record();
+    List<Reason> from = new ArrayList<>();
+    weather.leftOut().forEach(y -> y.leftOut().map(Reason::weather).ifPresent(from::add));
+    if (record.missingDays() > 0) {
+      String gaps =
+          String.format(
+              Locale.ROOT,
+              "Days missing from %s to %s: %d, in %d gaps.",
+              record.first(),
+              record.last(),
+              record.missingDays(),
+              record.gaps().size());
+      from.add(Reason.weather(gaps));
+    }
+    if (weather.filledDays() > 0) {
+      from.add(
+          Reason.weather(
+              "Missing days filled in, to walk through the seasons used: "
+                  + weather.filledDays()
+                  + ". Frost dates are of measured days only."));
+    }
+    if (record.droppedByQuality() > 0) {
+      from.add(
+          Reason.weather(
+              "Values left out because the station's own checks flagged them: "
+                  + record.droppedByQuality()
+                  + "."));
+    }
+    String says =
+        String.format(
+            Locale.ROOT,
+            "`%s` is %s: %d seasons are used (%s) and %d left out.",
+            record.name(),
+            record.layout(),
+            weather.usable().size(),
+            WeatherYears.span(weather.usable()),
+            weather.leftOut().size());
+    all.add(new Reason(says, Basis.WEATHER, Optional.empty(), from));
+  }
+
+  private static Reason offsetReason(Reasoned<Double> offset, String when) {
+    double by = offset.value();
+    return Reason.derived(
+        "The garden is taken to be "
+            + Quantity.plain(Math.abs(by))
+            + (by < 0 ? " °C colder" : " °C warmer")
+            + " than the station "
+            + when
+            + ".",
+        offset.reason());
+  }
+}
