@@ -3,6 +3,7 @@ package slipday.finding;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import slipday.measure.Reason;
 import slipday.source.Span;
 
 /**
@@ -18,6 +19,7 @@ import slipday.source.Span;
  * @param subject what it is about in the model ({@code ropewalk-2024}), for {@code why} and {@code
  *     allow}; may be empty
  * @param allowed the gardener's reason, where an {@code allow} silences this finding
+ * @param because the values it rests on, for {@code why} to follow down to their facts
  */
 public record Finding(
     String rule,
@@ -28,7 +30,8 @@ public record Finding(
     List<String> notes,
     String help,
     String subject,
-    Optional<String> allowed) {
+    Optional<String> allowed,
+    List<Reason> because) {
 
   /** By file, place, rule, message: the order of every output. */
   public static final Comparator<Finding> ORDER =
@@ -43,6 +46,7 @@ public record Finding(
   public Finding {
     others = List.copyOf(others);
     notes = List.copyOf(notes);
+    because = List.copyOf(because);
   }
 
   public static Finding error(String rule, Span span, String message) {
@@ -67,13 +71,23 @@ public record Finding(
         List.of(),
         "",
         "",
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   /** A finding with no text to point at, such as a file that is not there. */
   public static Finding placeless(String rule, Level level, String message) {
     return new Finding(
-        rule, level, message, Optional.empty(), List.of(), List.of(), "", "", Optional.empty());
+        rule,
+        level,
+        message,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        "",
+        "",
+        Optional.empty(),
+        List.of());
   }
 
   /** The words on the mark under the place. */
@@ -87,7 +101,8 @@ public record Finding(
         notes,
         help,
         subject,
-        allowed);
+        allowed,
+        because);
   }
 
   public Finding also(Span span, String text) {
@@ -100,25 +115,41 @@ public record Finding(
         notes,
         help,
         subject,
-        allowed);
+        allowed,
+        because);
   }
 
   public Finding withNote(String note) {
     return new Finding(
-        rule, level, message, place, others, append(notes, note), help, subject, allowed);
+        rule, level, message, place, others, append(notes, note), help, subject, allowed, because);
   }
 
   public Finding withHelp(String text) {
-    return new Finding(rule, level, message, place, others, notes, text, subject, allowed);
+    return new Finding(rule, level, message, place, others, notes, text, subject, allowed, because);
   }
 
   public Finding about(String thing) {
-    return new Finding(rule, level, message, place, others, notes, help, thing, allowed);
+    return new Finding(rule, level, message, place, others, notes, help, thing, allowed, because);
   }
 
   public Finding allowedBecause(String reason) {
     return new Finding(
-        rule, level, message, place, others, notes, help, subject, Optional.of(reason));
+        rule, level, message, place, others, notes, help, subject, Optional.of(reason), because);
+  }
+
+  /** A value this rests on, with the facts behind it. */
+  public Finding because(Reason reason) {
+    return new Finding(
+        rule,
+        level,
+        message,
+        place,
+        others,
+        notes,
+        help,
+        subject,
+        allowed,
+        append(because, reason));
   }
 
   private static <T> List<T> append(List<T> list, T last) {
