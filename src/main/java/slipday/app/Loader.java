@@ -135,6 +135,6 @@ final class Loader {
     for (Finding f : read.findings()) {
       findings.add(Finding.error("include-missing", at, f.message()).withHelp(f.help()));
     }
-    read.value().ifPresent(s -> take(s, target, target.getParent()));
+    read.value().ifPresent(s -> take(s, target, Optional.ofNullable(target.getParent()).orElse(target)));
   }
 }

@@ -16,6 +16,7 @@ import slipday.measure.Reason;
  * @param seedRipe from pollination to full seed; empty if unknown
  * @param reasons for each event, what its reckoning rests on
  */
+@SuppressWarnings("ArrayRecordComponent") // read by pace in the inner loop, never compared
 record Needs(
     boolean indoors,
     int age,

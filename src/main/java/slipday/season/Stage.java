@@ -8,6 +8,7 @@ package slipday.season;
  * @param base °C; used where {@code heat}
  * @param limit °C, +∞ for none
  */
+@SuppressWarnings("ArrayRecordComponent") // read day by day in the inner loop, never compared
 record Stage(boolean heat, double[] need, double base, double limit) {
   static Stage days(double quick, double usual, double slow) {
     return new Stage(false, new double[] {quick, usual, slow}, 0, Double.POSITIVE_INFINITY);
