@@ -88,6 +88,7 @@ public final class CropFacts {
   public static final FactKey<Boolean> BAGGED =
       key(CropClauses.COVERED_WITH, b -> b.choice("with").equals("bagged"));
   public static final FactKey<String> BUD_SIGN = text(CropClauses.BUD_SIGN, "text");
+  public static final FactKey<String> OPENS = text(CropClauses.OPENS, "text");
   public static final FactKey<Range> MALES_PER_FLOWER =
       key(CropClauses.MALES_PER_FEMALE, b -> b.range("count-range"));
 

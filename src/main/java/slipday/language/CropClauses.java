@@ -339,7 +339,7 @@ public final class CropClauses {
   public static final Clause SEED_KEEPS =
       fact(
           KINDS,
-          "seed keeps: <count-range> years",
+          "seed keeps: <count-range> (years | year)",
           "How long seed keeps in good storage.",
           "seed keeps 5 years");
   public static final Clause LEAST_GERMINATION =

@@ -6,19 +6,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
 import slipday.language.Binder;
 import slipday.language.Block;
+import slipday.language.Bound;
 import slipday.language.BoundClause;
 import slipday.language.Clause;
+import slipday.language.CropClauses;
 import slipday.language.Declaration;
 import slipday.source.Source;
 import slipday.syntax.SeasonParser;
 
-/** The crop files as blocks, with what a crop does not say taken from its species. */
+/** The crop files that ship with Slipday, as blocks. */
 final class CropLibrary {
   private static final Path FOLDER = Path.of("src", "main", "resources", "slipday", "crops");
 
@@ -54,12 +55,19 @@ final class CropLibrary {
     return findings;
   }
 
-  List<Block> blocks() {
-    return blocks;
-  }
-
   List<Block> all(Declaration declaration) {
     return blocks.stream().filter(b -> b.declaration() == declaration).toList();
+  }
+
+  List<String> names(Declaration declaration) {
+    return all(declaration).stream().map(CropLibrary::name).toList();
+  }
+
+  /** Every fact of every species and crop. */
+  Stream<BoundClause> facts() {
+    return blocks.stream()
+        .flatMap(b -> b.clauses().stream())
+        .filter(c -> CropClauses.isFact(c.clause()));
   }
 
   static String name(Block block) {
@@ -81,16 +89,11 @@ final class CropLibrary {
         .orElseThrow(() -> new AssertionError("no " + declaration.word() + " " + name));
   }
 
-  static Optional<BoundClause> own(Block block, Clause clause) {
-    return block.clauses().stream().filter(c -> c.clause() == clause).findFirst();
-  }
-
-  static BoundClause fact(Block block, Clause clause) {
-    return own(block, clause)
-        .orElseThrow(() -> new AssertionError(name(block) + " has no `" + clause.name() + "`"));
-  }
-
-  static List<BoundClause> facts(Block block, Clause clause) {
-    return block.clauses().stream().filter(c -> c.clause() == clause).toList();
+  /** The values of a fact that the block states itself. */
+  static Bound fact(Block block, Clause clause) {
+    return block
+        .find(clause)
+        .orElseThrow(() -> new AssertionError(name(block) + " has no `" + clause.name() + "`"))
+        .bound();
   }
 }
