@@ -91,14 +91,21 @@ final class ValueReader {
       return fail(at);
     }
     if (!isWord(at + 1, "to")) {
-      Range single = Range.of(low.getAsDouble());
-      return keep(at + 1, new Value.Between(single, Optional.empty(), spanned(at, at + 1)));
+      return single(at, low.getAsDouble());
     }
     OptionalDouble high = number(at + 2, whole);
     if (high.isEmpty()) {
-      return fail(at + 2);
+      int failed = fail(at + 2);
+      // in `50 to keep the line` the `to` is not the range's
+      boolean goesOn = attempt.word(at + 2).filter(w -> w.is(WordKind.WORD)).isPresent();
+      return goesOn ? single(at, low.getAsDouble()) : failed;
     }
     return between(at, at + 3, low.getAsDouble(), high.getAsDouble(), Optional.empty());
+  }
+
+  private int single(int at, double figure) {
+    Value value = new Value.Between(Range.of(figure), Optional.empty(), spanned(at, at + 1));
+    return keep(at + 1, value);
   }
 
   private int between(int from, int to, double low, double high, Optional<Unit> unit) {

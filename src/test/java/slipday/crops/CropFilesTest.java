@@ -179,7 +179,7 @@ class CropFilesTest {
 
   @Test
   void theFilesAreOnTheClasspath() {
-    assertThat(CropLibrary.files()).hasSize(11);
+    assertThat(CropLibrary.files()).hasSize(12);
     for (var file : CropLibrary.files()) {
       assertThat(getClass().getResource("/slipday/crops/" + file.getFileName())).isNotNull();
     }
