@@ -39,7 +39,8 @@ class CropFilesTest {
   @Test
   void sourcesNamedAndSourcesDeclaredAreTheSame() {
     Set<String> named =
-        LIBRARY.facts()
+        LIBRARY
+            .facts()
             .flatMap(f -> f.says().stream())
             .flatMap(s -> s.source().stream())
             .map(n -> n.text())
@@ -100,12 +101,26 @@ class CropFilesTest {
   void aSpeciesHasWhatEveryPlantingNeeds(Block species) {
     List<Clause> needed =
         List.of(
-            CropClauses.FAMILY, CropClauses.LIFE_CYCLE, CropClauses.SEX, CropClauses.POLLEN_BY,
-            CropClauses.OUTCROSSES, CropClauses.INBREEDING, CropClauses.ISOLATION,
-            CropClauses.POPULATION, CropClauses.GERMINATES, CropClauses.SOW_AT,
-            CropClauses.KILLED, CropClauses.STARTED, CropClauses.GROWTH, CropClauses.REFERENCE,
-            CropClauses.SPACING, CropClauses.ROTATION, CropClauses.SEED_KEEPS,
-            CropClauses.LEAST_GERMINATION, CropClauses.SEEDS_PER_GRAM, CropClauses.SEED_TAKEN);
+            CropClauses.FAMILY,
+            CropClauses.LIFE_CYCLE,
+            CropClauses.SEX,
+            CropClauses.POLLEN_BY,
+            CropClauses.OUTCROSSES,
+            CropClauses.INBREEDING,
+            CropClauses.ISOLATION,
+            CropClauses.POPULATION,
+            CropClauses.GERMINATES,
+            CropClauses.SOW_AT,
+            CropClauses.KILLED,
+            CropClauses.STARTED,
+            CropClauses.GROWTH,
+            CropClauses.REFERENCE,
+            CropClauses.SPACING,
+            CropClauses.ROTATION,
+            CropClauses.SEED_KEEPS,
+            CropClauses.LEAST_GERMINATION,
+            CropClauses.SEEDS_PER_GRAM,
+            CropClauses.SEED_TAKEN);
     assertThat(species.clauses()).extracting(BoundClause::clause).containsAll(needed);
     assertThat(species.clauses())
         .extracting(BoundClause::clause)
@@ -176,15 +191,13 @@ class CropFilesTest {
   void heatHindersBeforeItEndsFruitSet() {
     assertThat(LIBRARY.facts().filter(f -> f.clause() == CropClauses.HEAT))
         .hasSizeGreaterThan(10)
-        .allSatisfy(
-            f -> assertThat(f.bound().base("hinders")).isLessThan(f.bound().base("ends")));
+        .allSatisfy(f -> assertThat(f.bound().base("hinders")).isLessThan(f.bound().base("ends")));
   }
 
   /** The list that the program reads names every file of the folder, and nothing else. */
   @Test
   void theListOfFilesIsComplete() throws IOException {
-    List<String> there =
-        CropLibrary.files().stream().map(f -> f.getFileName().toString()).toList();
+    List<String> there = CropLibrary.files().stream().map(f -> f.getFileName().toString()).toList();
     try (InputStream list = getClass().getResourceAsStream("/slipday/crops/files.txt")) {
       assertThat(list).isNotNull();
       assertThat(new String(list.readAllBytes(), UTF_8).lines())

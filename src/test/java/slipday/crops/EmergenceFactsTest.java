@@ -18,8 +18,8 @@ import slipday.language.CropClauses;
 import slipday.measure.Unit;
 
 /**
- * Days to emergence and the share that came up, by soil temperature: Harrington and Minges 1954,
- * as printed in Knott's Handbook for Vegetable Growers, 4th edition, 1997.
+ * Days to emergence and the share that came up, by soil temperature: Harrington and Minges 1954, as
+ * printed in Knott's Handbook for Vegetable Growers, 4th edition, 1997.
  */
 class EmergenceFactsTest {
   private static final CropLibrary LIBRARY = new CropLibrary();
@@ -84,8 +84,23 @@ class EmergenceFactsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "bean", "beet", "brassica", "carrot", "corn", "cucumber", "eggplant", "lettuce", "melon",
-        "okra", "onion", "pea", "pepper", "radish", "spinach", "tomato", "watermelon"
+        "bean",
+        "beet",
+        "brassica",
+        "carrot",
+        "corn",
+        "cucumber",
+        "eggplant",
+        "lettuce",
+        "melon",
+        "okra",
+        "onion",
+        "pea",
+        "pepper",
+        "radish",
+        "spinach",
+        "tomato",
+        "watermelon"
       })
   void daysFallToTheBestTemperatureAndRiseBeyondIt(String species) {
     List<Double> days = days(species);

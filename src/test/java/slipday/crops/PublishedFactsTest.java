@@ -44,7 +44,9 @@ class PublishedFactsTest {
         .isCloseTo(share, within(1e-9));
   }
 
-  /** Jenni and others 1996: planting out to the first perfect flower, 335 to 391 °C-days over 6.8. */
+  /**
+   * Jenni and others 1996: planting out to the first perfect flower, 335 to 391 °C-days over 6.8.
+   */
   @Test
   void melonFlowersAfterItsHeatSum() {
     Bound fact = species("melon", CropClauses.FIRST_FLOWERS);
@@ -83,7 +85,9 @@ class PublishedFactsTest {
     assertThat(share.high()).isCloseTo(0.53, within(1e-9));
   }
 
-  /** Wehner and Horton 1989, Cucurbit Genetics Cooperative 12:16: nine lots, 904 to 1291 an ounce. */
+  /**
+   * Wehner and Horton 1989, Cucurbit Genetics Cooperative 12:16: nine lots, 904 to 1291 an ounce.
+   */
   @Test
   void cucumberSeedsToTheGram() {
     double gramsAnOunce = 28.349523125;
@@ -95,9 +99,25 @@ class PublishedFactsTest {
   /** Knott's Handbook 1997: how many years seed keeps. */
   @ParameterizedTest
   @CsvSource({
-    "onion,1", "corn,2", "pepper,2", "bean,3", "carrot,3", "pea,3", "spinach,3", "beet,4",
-    "brassica,4", "eggplant,4", "pepo,4", "moschata,4", "maxima,4", "tomato,4", "watermelon,4",
-    "melon,5", "cucumber,5", "radish,5", "lettuce,6"
+    "onion,1",
+    "corn,2",
+    "pepper,2",
+    "bean,3",
+    "carrot,3",
+    "pea,3",
+    "spinach,3",
+    "beet,4",
+    "brassica,4",
+    "eggplant,4",
+    "pepo,4",
+    "moschata,4",
+    "maxima,4",
+    "tomato,4",
+    "watermelon,4",
+    "melon,5",
+    "cucumber,5",
+    "radish,5",
+    "lettuce,6"
   })
   void seedKeepsAsTheHandbookSays(String species, double years) {
     assertThat(species(species, CropClauses.SEED_KEEPS).range("count-range"))
@@ -107,8 +127,15 @@ class PublishedFactsTest {
   /** Knott's Handbook 1997, days from pollination to market maturity (from memory). */
   @ParameterizedTest
   @CsvSource({
-    "courgette,3,4", "scallop,4,5", "straightneck,5,6", "crookneck,6,7", "acorn-squash,55,60",
-    "buttercup,60,70", "hubbard,80,90", "banana-squash,70,80", "carving-pumpkin,65,75",
+    "courgette,3,4",
+    "scallop,4,5",
+    "straightneck,5,6",
+    "crookneck,6,7",
+    "acorn-squash,55,60",
+    "buttercup,60,70",
+    "hubbard,80,90",
+    "banana-squash,70,80",
+    "carving-pumpkin,65,75",
     "sweet-corn,18,23"
   })
   void ripensAsTheHandbookSays(String crop, double low, double high) {
@@ -116,7 +143,9 @@ class PublishedFactsTest {
         .isEqualTo(new Range(low, high));
   }
 
-  /** Handbooks put butternut at 45 to 60, at least 50 to 55, and 60 to 70 days: 45 to 70 holds all. */
+  /**
+   * Handbooks put butternut at 45 to 60, at least 50 to 55, and 60 to 70 days: 45 to 70 holds all.
+   */
   @Test
   void butternutsRangeHoldsEverySource() {
     assertThat(LIBRARY.crop("butternut").find(CropClauses.RIPE)).isEmpty();
@@ -127,8 +156,16 @@ class PublishedFactsTest {
   /** Mid-Atlantic Commercial Vegetable Production Recommendations, table A-4: weeks to grow. */
   @ParameterizedTest
   @CsvSource({
-    "melon,2,4", "pepo,2,4", "cucumber,2,4", "watermelon,3,4", "tomato,5,6", "pepper,7,9",
-    "eggplant,6,9", "lettuce,4,6", "brassica,6,7", "onion,9,12"
+    "melon,2,4",
+    "pepo,2,4",
+    "cucumber,2,4",
+    "watermelon,3,4",
+    "tomato,5,6",
+    "pepper,7,9",
+    "eggplant,6,9",
+    "lettuce,4,6",
+    "brassica,6,7",
+    "onion,9,12"
   })
   void youngPlantsAreAsOldAsTheTableSays(String species, double low, double high) {
     assertThat(species(species, CropClauses.SEEDLING_AGE).range("time-range"))
@@ -164,7 +201,9 @@ class PublishedFactsTest {
         .containsExactly("argyrosperma by moschata");
   }
 
-  /** Melon, watermelon and cucumber cross with no other species here (common practice, no source). */
+  /**
+   * Melon, watermelon and cucumber cross with no other species here (common practice, no source).
+   */
   @Test
   void onlySquashCrossesBetweenSpecies() {
     assertThat(LIBRARY.all(Declaration.SPECIES))
@@ -173,7 +212,9 @@ class PublishedFactsTest {
         .containsExactlyInAnyOrderElementsOf(SQUASH);
   }
 
-  /** The kin whose pollen makes the next generation's fruit a danger (common practice, no source). */
+  /**
+   * The kin whose pollen makes the next generation's fruit a danger (common practice, no source).
+   */
   @Test
   void bitterKinIsMarked() {
     assertThat(LIBRARY.all(Declaration.CROP))
@@ -192,8 +233,13 @@ class PublishedFactsTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "muskmelon,full", "galia,full", "charentais,half", "honeydew,none", "casaba,none",
-    "canary,none", "crenshaw,none"
+    "muskmelon,full",
+    "galia,full",
+    "charentais,half",
+    "honeydew,none",
+    "casaba,none",
+    "canary,none",
+    "crenshaw,none"
   })
   void melonsSlipOrDoNot(String crop, String slip) {
     assertThat(crop(crop, CropClauses.SLIPS).choice("slip")).isEqualTo(slip);
