@@ -135,6 +135,7 @@ final class Loader {
     for (Finding f : read.findings()) {
       findings.add(Finding.error("include-missing", at, f.message()).withHelp(f.help()));
     }
-    read.value().ifPresent(s -> take(s, target, Optional.ofNullable(target.getParent()).orElse(target)));
+    read.value()
+        .ifPresent(s -> take(s, target, Optional.ofNullable(target.getParent()).orElse(target)));
   }
 }
