@@ -317,11 +317,18 @@ final class ValueReader {
         : keep(at + 1, new Value.Name(word.get().text(), word.get().span()));
   }
 
+  /** Whether a {@code to} or {@code at} stands here before a figure: {@code days to ripe to 36}. */
+  private boolean beginsFigure(int at) {
+    boolean figure =
+        attempt.word(at + 1).filter(w -> w.is(WordKind.NUMBER) || w.is(WordKind.MIXED)).isPresent();
+    return figure && (isWord(at, "to") || isWord(at, "at"));
+  }
+
   /** Words up to a comma, or up to a {@code to} or {@code at} that begins the next part. */
   private int phrase(int from) {
     int at = from;
     while (attempt.word(at).filter(w -> w.is(WordKind.WORD)).isPresent()
-        && (at == from || !(isWord(at, "to") || isWord(at, "at")))) {
+        && (at == from || !beginsFigure(at))) {
       at++;
     }
     if (at == from) {
