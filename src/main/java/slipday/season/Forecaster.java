@@ -4,11 +4,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slipday.climate.SeasonAxis;
+import slipday.garden.Bed;
 import slipday.garden.CropFacts;
+import slipday.garden.Facts;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
@@ -28,6 +31,29 @@ final class Forecaster {
   private final SeasonWeather climate;
   private final Walk walk;
   private final double risk;
+  private final Map<Kind, DateChooser.Choice> choices = new HashMap<>();
+  private final Map<KindAt, Traces> walked = new HashMap<>();
+
+  /** Plantings of one kind differ in nothing that moves their dates; a big plan has many alike. */
+  private record Kind(
+      Facts facts,
+      Optional<Planting.Start> start,
+      Optional<Double> soilWarmer,
+      Optional<Planting.Cover> cover,
+      boolean seedSaved,
+      double bedColder) {
+    static Kind of(Planting p) {
+      return new Kind(
+          p.facts(),
+          p.start(),
+          p.soilWarmer().map(Reasoned::value),
+          p.cover().map(Reasoned::value),
+          p.seedSaved(),
+          p.bed().map(Bed::colder).orElse(0.0));
+    }
+  }
+
+  private record KindAt(Kind kind, int start) {}
 
   Forecaster(Garden garden, SeasonWeather climate) {
     this.garden = garden;
@@ -53,7 +79,8 @@ final class Forecaster {
     Needs needs = NeedsReader.read(garden, planting, climate.weather().isPresent());
     DateChooser chooser = chooser(needs);
     Optional<LocalDate> fixed = fixedStart(planting, needs);
-    DateChooser.Choice choice = chooser.choose();
+    DateChooser.Choice choice =
+        choices.computeIfAbsent(Kind.of(planting), kind -> chooser.choose());
     int start = fixed.map(climate.axis()::slotOf).orElse(choice.start());
     return new Draft(planting, needs, chooser, choice, start, fixed.isPresent());
   }
@@ -74,12 +101,13 @@ final class Forecaster {
   }
 
   Traces traces(Draft draft, int start) {
-    return walk.walk(draft.needs(), start);
+    return walked.computeIfAbsent(
+        new KindAt(Kind.of(draft.planting()), start), key -> walk.walk(draft.needs(), start));
   }
 
   PlantingSeason finish(Draft draft, int start, List<Reason> moved) {
     Needs needs = draft.needs();
-    Traces traces = walk.walk(needs, start);
+    Traces traces = traces(draft, start);
     LocalDate date = climate.axis().dateOf(start);
     DateChoice choice = choice(draft, start, date, traces, moved);
     Map<Event, Reasoned<DateSpread>> dates = new EnumMap<>(Event.class);
