@@ -103,6 +103,7 @@ public final class CropFacts {
   public static final FactKey<String> SEED_TAKEN = text(CropClauses.SEED_TAKEN, "how");
   public static final FactKey<String> SLIP = key(CropClauses.SLIPS, b -> b.choice("slip"));
   public static final FactKey<String> SIGN = text(CropClauses.SIGN, "text");
+  public static final FactKey<String> ONCE_CUT = text(CropClauses.ONCE_CUT, "text");
   public static final FactKey<Range> FRUIT_WEIGHT =
       key(CropClauses.WEIGHT, b -> b.range("mass-range"));
   public static final FactKey<Range> SOLUBLE_SOLIDS =

@@ -302,6 +302,12 @@ public final class CropClauses {
           "sign: <text>",
           "A sign of ripeness of its type.",
           "sign \"ground colour turns from green to straw\"");
+  public static final Clause ONCE_CUT =
+      fact(
+          KINDS,
+          "once cut: <text>",
+          "How cut fruit is kept so that nobody falls ill.",
+          "once cut \"eaten at once, or kept at 5 °C or colder within two hours\"");
   public static final Clause WEIGHT =
       fact(
           WIDE,

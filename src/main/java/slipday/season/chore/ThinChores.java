@@ -1,0 +1,41 @@
+package slipday.season.chore;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import slipday.measure.Reason;
+import slipday.measure.Reasoned;
+import slipday.season.PlantingSeason;
+import slipday.season.PollinationPlan;
+import slipday.season.Season;
+
+/**
+ * Unmarked young fruit comes off, once for a planting however many pollinations are done on it: a
+ * fruit that grows already makes the vine drop later ones (common practice, no source).
+ */
+final class ThinChores {
+  private static final int DAYS_TO_SHOW = 7;
+
+  private ThinChores() {}
+
+  static List<Chore> of(Season season, PlantingSeason planting) {
+    Optional<Integer> aWeek = season.garden().site().morningsAWeek().map(Reasoned::value);
+    List<PollinationPlan> plans = Hands.on(season, planting.planting()).toList();
+    List<LocalDate> mornings =
+        plans.stream().flatMap(p -> Mornings.of(p, aWeek).stream()).sorted().toList();
+    if (mornings.isEmpty()) {
+      return List.of();
+    }
+    String name = planting.name();
+    Draft draft =
+        new Draft(ChoreKind.THIN, name, "Take unmarked young fruit off " + name)
+            .says(
+                "Until the marked ones have set: a fruit that grows already makes the vine drop the"
+                    + " flowers you pollinate. Afterwards unmarked fruit may stay, for the kitchen.");
+    LocalDate last = mornings.get(mornings.size() - 1).plusDays(DAYS_TO_SHOW);
+    return List.of(
+        draft.due(
+            new ChoreTime.Days(mornings.get(0), last),
+            plans.stream().map(PollinationPlan::reason).toArray(Reason[]::new)));
+  }
+}

@@ -1,0 +1,81 @@
+package slipday.season.chore;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import slipday.measure.Quantity;
+import slipday.measure.Range;
+import slipday.measure.Unit;
+
+/** Numbers and days as a gardener says them. */
+final class Words {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+  private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+  private Words() {}
+
+  static String day(LocalDate date) {
+    return DAY.format(date);
+  }
+
+  static String hour(LocalTime time) {
+    return HOUR.format(time);
+  }
+
+  static String when(ChoreTime time) {
+    if (time instanceof ChoreTime.Hours hours) {
+      return day(hours.from().toLocalDate())
+          + ", "
+          + hour(hours.from().toLocalTime())
+          + " to "
+          + hour(hours.to().toLocalTime());
+    }
+    LocalDate first = time.start().toLocalDate();
+    return first.equals(time.lastDay()) ? day(first) : day(first) + " to " + day(time.lastDay());
+  }
+
+  static String count(int number, String one) {
+    return number + " " + (number == 1 ? one : one + "s");
+  }
+
+  /** A range of whole things or days, its ends rounded. */
+  static String whole(Range range) {
+    long low = Math.round(range.low());
+    long high = Math.round(range.high());
+    return low == high ? Long.toString(low) : low + " to " + high;
+  }
+
+  static String days(Range days) {
+    return whole(days) + (Math.round(days.high()) == 1 ? " day" : " days");
+  }
+
+  /** In both scales, since nobody's thermometer is known here. */
+  static String degrees(double celsius) {
+    return Quantity.plain(Math.round(celsius * 10) / 10.0)
+        + " °C ("
+        + Math.round(Unit.FAHRENHEIT.fromBase(celsius))
+        + " °F)";
+  }
+
+  /** Length in m, told in cm below 2 m. */
+  static String length(double metres) {
+    return metres < 2 ? Math.round(metres * 100) + " cm" : Quantity.plain(metres) + " m";
+  }
+
+  static String list(List<String> things) {
+    return String.join("; ", things);
+  }
+
+  static String sentence(String text) {
+    if (text.isEmpty()) {
+      return text;
+    }
+    int first = text.codePointAt(0);
+    String start = Character.toString(Character.toUpperCase(first));
+    String whole = start + text.substring(Character.charCount(first));
+    return whole.endsWith(".") ? whole : whole + ".";
+  }
+}
