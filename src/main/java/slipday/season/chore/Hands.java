@@ -26,8 +26,8 @@ final class Hands {
   }
 
   /**
-   * When the fruit of the last hand pollination is ripe, where that is later than another day. Where
-   * ripening is told as a heat sum the other day stands.
+   * When the fruit of the last hand pollination is ripe, where that is later than another day.
+   * Where ripening is told as a heat sum the other day stands.
    */
   static LocalDate lastFruit(Season season, PlantingSeason planting, LocalDate otherwise) {
     Optional<Long> days =

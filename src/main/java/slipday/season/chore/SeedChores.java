@@ -92,7 +92,8 @@ final class SeedChores {
     Facts facts = planting.planting().facts();
     Range rest = facts.valueOr(CropFacts.SEED_RESTS, Range.of(0));
     LocalDate first = ripe.get().plusDays(Math.round(rest.low()));
-    LocalDate last = Hands.lastFruit(season, planting, ready.get().value().late().orElse(ripe.get()));
+    LocalDate last =
+        Hands.lastFruit(season, planting, ready.get().value().late().orElse(ripe.get()));
     draft
         .says(
             facts

@@ -51,7 +51,8 @@ final class SowingChores {
               .flatMap(Planting.Start::temperature)
               .map(t -> "Keep it at " + Words.degrees(t) + "."));
     } else {
-      draft.says(degrees(CropFacts.SOW_AT, "The soil wants %s or more at sowing depth; measure it."));
+      draft.says(
+          degrees(CropFacts.SOW_AT, "The soil wants %s or more at sowing depth; measure it."));
       draft.says(open());
     }
     draft.says("Label every pot or row at once with the lot's name and the day.");
