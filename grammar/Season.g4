@@ -23,7 +23,7 @@ NUMBER: [-+\u2212]? DIGIT+ ('.' DIGIT+)?;
 // (2027-28), or a mistake (3-5). The shape of the clause decides.
 MIXED: DIGIT (WORD_CHAR | [.\-/] | '\u2013' | '\u2212')*;
 
-WORD: LETTER (WORD_CHAR | [.\-/'])*;
+WORD: LETTER (WORD_CHAR | [.\-/'\u2019])*;
 
 TEXT: QUOTE ~["\u201C\u201D\u201E\r\n]* QUOTE;
 

@@ -9,8 +9,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import slipday.finding.Nearest;
-import slipday.syntax.Word;
 import slipday.syntax.WordKind;
 
 /** Reads {@code 2027-05-14}, {@code 14 May} and {@code 14 May 2027}. */
@@ -19,6 +20,10 @@ final class DayReader {
       Arrays.stream(Month.values())
           .map(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
           .toList();
+  private static final int SHORTEST_MONTH = 3;
+  private static final Pattern DAY = Pattern.compile("\\d{1,2}");
+  private static final Pattern YEAR = Pattern.compile("[12]\\d{3}");
+  private static final Pattern DAY_LIKE = Pattern.compile("\\d{1,2}(\\.|st|nd|rd|th|/\\d{1,2})");
 
   private final String name;
   private final Shape.Attempt attempt;
@@ -29,18 +34,29 @@ final class DayReader {
   }
 
   int day(int at) {
-    Optional<Word> first = attempt.word(at);
-    if (first.filter(w -> w.is(WordKind.DATE)).isPresent()) {
-      return fullDate(at, first.orElseThrow().text());
+    if (attempt.is(at, WordKind.DATE)) {
+      return fullDate(at, attempt.text(at));
     }
-    boolean dayNumber =
-        first.filter(w -> w.is(WordKind.NUMBER) && w.text().matches("\\d{1,2}")).isPresent();
-    if (!dayNumber) {
-      return Mistakes.numberLike(first)
-          .map(m -> attempt.mistaken(at, m, Kind.DAY.expected()))
-          .orElseGet(() -> attempt.expect(at, Kind.DAY.expected()));
+    boolean dayNumber = attempt.is(at, WordKind.NUMBER) && DAY.matcher(attempt.text(at)).matches();
+    return dayNumber ? monthDay(at) : notADay(at);
+  }
+
+  private int notADay(int at) {
+    String text = attempt.text(at);
+    if (month(text) != null || DAY_LIKE.matcher(text).matches()) {
+      String next = attempt.text(at + 1);
+      boolean goesOn = month(next) != null || DAY.matcher(next).matches();
+      return mistaken(at, Mistakes.dateForm(goesOn ? text + " " + next : text));
     }
-    return monthDay(at);
+    Optional<Shape.Mistake> known =
+        attempt.is(at, WordKind.MIXED)
+            ? Mistakes.numberLike(attempt.words.get(at))
+            : Optional.empty();
+    return known.isPresent() ? mistaken(at, known.get()) : attempt.expect(at, Kind.DAY.expected());
+  }
+
+  private int mistaken(int at, Shape.Mistake mistake) {
+    return attempt.mistaken(at, () -> mistake, Kind.DAY.expected());
   }
 
   private int fullDate(int at, String text) {
@@ -48,61 +64,86 @@ final class DayReader {
       LocalDate date = LocalDate.parse(text);
       return keep(at, at + 1, MonthDay.from(date), Optional.of(date));
     } catch (DateTimeException e) {
-      return attempt.mistaken(at, impossible(text), Kind.DAY.expected());
+      int month = Integer.parseInt(text.substring(5, 7));
+      Month known = month >= 1 && month <= 12 ? Month.of(month) : null;
+      return mistaken(at, impossible(text, known));
     }
   }
 
   private int monthDay(int at) {
-    Optional<Word> word = attempt.word(at + 1).filter(w -> w.is(WordKind.WORD));
-    Optional<Month> month = word.flatMap(w -> month(w.text()));
-    if (month.isEmpty()) {
-      String help =
-          word.map(w -> Nearest.help(w.text(), MONTHS, "month")).orElse("Write it as `14 May`.");
-      String message =
-          word.map(w -> "`" + w.text() + "` is not a month.").orElse("The month is missing.");
-      return attempt.mistaken(at + 1, new Shape.Mistake("date-form", message, help), "a month");
+    Month month = month(attempt.text(at + 1));
+    if (month == null) {
+      return attempt.mistaken(at + 1, () -> noMonth(at), "a month");
     }
-    int day = Integer.parseInt(attempt.words.get(at).text());
-    Optional<String> year =
-        attempt
-            .word(at + 2)
-            .filter(w -> w.is(WordKind.NUMBER) && w.text().matches("[12]\\d{3}"))
-            .map(Word::text);
-    try {
-      MonthDay monthDay = MonthDay.of(month.get(), day);
-      Optional<LocalDate> date = year.map(y -> strict(monthDay, Integer.parseInt(y)));
-      return keep(at, year.isPresent() ? at + 3 : at + 2, monthDay, date);
-    } catch (DateTimeException e) {
-      String text = day + " " + word.orElseThrow().text() + year.map(y -> " " + y).orElse("");
-      return attempt.mistaken(at, impossible(text), Kind.DAY.expected());
+    int day = Integer.parseInt(attempt.text(at));
+    if (day < 1 || day > month.maxLength()) {
+      return mistaken(at, impossible(attempt.span(at, at + 2).text(), month));
     }
+    MonthDay monthDay = MonthDay.of(month, day);
+    if (!attempt.is(at + 2, WordKind.NUMBER)) {
+      return keep(at, at + 2, monthDay, Optional.empty());
+    }
+    String year = attempt.text(at + 2);
+    if (!YEAR.matcher(year).matches()) {
+      return attempt.mistaken(at + 2, () -> shortYear(year), "a year");
+    }
+    if (!monthDay.isValidYear(Integer.parseInt(year))) {
+      return mistaken(at, impossible(attempt.span(at, at + 3).text(), month));
+    }
+    LocalDate date = monthDay.atYear(Integer.parseInt(year));
+    return keep(at, at + 3, monthDay, Optional.of(date));
   }
 
-  private static LocalDate strict(MonthDay day, int year) {
-    return LocalDate.of(year, day.getMonth(), day.getDayOfMonth());
+  private Shape.Mistake noMonth(int at) {
+    String word = attempt.text(at + 1);
+    return attempt.is(at + 1, WordKind.WORD)
+        ? new Shape.Mistake(
+            "date-form",
+            "`" + word + "` is not a month.",
+            Nearest.to(word, MONTHS)
+                .map(n -> "Did you mean `" + n + "`?")
+                .orElse("Write the day as `14 May` or `2027-05-14`."))
+        : new Shape.Mistake(
+            "date-form",
+            "`" + attempt.text(at) + "` is without its month.",
+            "Write the day as `14 May` or `2027-05-14`.");
   }
 
-  private static Optional<Month> month(String text) {
+  private static Shape.Mistake shortYear(String year) {
+    return new Shape.Mistake(
+        "date-form",
+        "`" + year + "` is not read as a year.",
+        "Write the year with four digits, or leave it off.");
+  }
+
+  /** A month by its name, or by no less than the first three letters of it. */
+  private static @Nullable Month month(String text) {
+    if (text.length() < SHORTEST_MONTH) {
+      return null;
+    }
     for (int i = 0; i < MONTHS.size(); i++) {
-      String full = MONTHS.get(i);
-      boolean fits = full.equalsIgnoreCase(text) || full.substring(0, 3).equalsIgnoreCase(text);
-      if (fits) {
-        return Optional.of(Month.of(i + 1));
+      if (MONTHS.get(i).regionMatches(true, 0, text, 0, text.length())) {
+        return Month.of(i + 1);
       }
     }
-    return Optional.empty();
+    return null;
   }
 
   private int keep(int from, int to, MonthDay day, Optional<LocalDate> date) {
-    var span = attempt.words.get(from).span().to(attempt.words.get(to - 1).span());
-    attempt.bound.add(name, new Value.Day(day, date, span));
+    attempt.bound.add(name, new Value.Day(day, date, attempt.span(from, to)));
     return to;
   }
 
-  private static Shape.Mistake impossible(String text) {
+  private static Shape.Mistake impossible(String text, @Nullable Month month) {
     return new Shape.Mistake(
-        "impossible-date",
-        "There is no " + text + ".",
-        "Look at the calendar for the day that was meant.");
+        "impossible-date", "There is no `" + text.replaceAll("\\s+", " ") + "`.", length(month));
+  }
+
+  private static String length(@Nullable Month month) {
+    if (month == null) {
+      return "A year has 12 months.";
+    }
+    String leap = month == Month.FEBRUARY ? ", and 29 in a leap year" : "";
+    return MONTHS.get(month.getValue() - 1) + " has " + month.minLength() + " days" + leap + ".";
   }
 }

@@ -3,7 +3,12 @@ package slipday.language;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import slipday.syntax.Line;
+import slipday.syntax.Word;
+import slipday.syntax.WordKind;
 
 /** The words that begin a thing. The lines under it belong to it, until the next such word. */
 public enum Declaration {
@@ -72,12 +77,17 @@ public enum Declaration {
       "crop muskmelon",
       true);
 
+  private static final Map<String, Declaration> BY_WORD =
+      Arrays.stream(values()).collect(Collectors.toMap(Declaration::word, d -> d));
+
+  private final String word;
   private final Shape head;
   private final String sentence;
   private final String example;
   private final boolean hasClauses;
 
   Declaration(String head, String sentence, String example, boolean hasClauses) {
+    this.word = name().toLowerCase(Locale.ROOT);
     this.head = Shape.of(head);
     this.sentence = sentence;
     this.example = example;
@@ -85,7 +95,7 @@ public enum Declaration {
   }
 
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return word;
   }
 
   public Shape head() {
@@ -104,8 +114,16 @@ public enum Declaration {
     return hasClauses;
   }
 
+  /** The declaration of a word; case does not matter. */
   public static Optional<Declaration> named(String word) {
-    return Arrays.stream(values()).filter(d -> d.word().equalsIgnoreCase(word)).findFirst();
+    Declaration found = BY_WORD.get(word);
+    return Optional.ofNullable(found == null ? BY_WORD.get(word.toLowerCase(Locale.ROOT)) : found);
+  }
+
+  /** The declaration a line begins, by its first word. */
+  public static Optional<Declaration> begunBy(Line line) {
+    Word first = line.first();
+    return first.is(WordKind.WORD) ? named(first.text()) : Optional.empty();
   }
 
   public static List<String> words() {

@@ -2,18 +2,20 @@ package slipday.language;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slipday.measure.Dimension;
+import slipday.measure.Unit;
 
 /** What a placeholder of a shape takes, and how a message names it. */
 public enum Kind {
   COUNT("count", "a whole number"),
   NUMBER("number", "a number"),
-  COUNT_RANGE("count-range", "a whole number or two, as in `2 to 4`"),
-  NUMBER_RANGE("number-range", "a number or two, as in `2 to 4`"),
+  COUNT_RANGE("count-range", "a whole number, or two such as `2 to 4`"),
+  NUMBER_RANGE("number-range", "a number, or two such as `2 to 4`"),
   LENGTH("length", Dimension.LENGTH),
   LENGTH_RANGE("length-range", Dimension.LENGTH),
   AREA("area", Dimension.AREA),
@@ -25,18 +27,21 @@ public enum Kind {
   TIME("time", Dimension.TIME),
   TIME_RANGE("time-range", Dimension.TIME),
   HEAT_OR_TIME_RANGE(
-      "heat-or-time-range", "a time or a heat sum, in days, weeks, C-days or F-days"),
+      "heat-or-time-range",
+      "a time or a heat sum in days, weeks, C-days or F-days",
+      Dimension.TIME,
+      Dimension.DEGREE_DAYS),
   BRIX_RANGE("brix-range", Dimension.SWEETNESS),
-  SHARE("share", "a share, as `15 %`, `1 in 10` or `44 of 50`"),
-  SHARE_RANGE("share-range", "a share or two, as in `5 to 70 %`"),
-  COUNTS("counts", "counts, as in `44 of 50`"),
-  LATITUDE("latitude", "a latitude, as in `44.21 N`"),
-  LONGITUDE("longitude", "a longitude, as in `72.58 W`"),
-  DAY("day", "a day, as in `14 May`"),
-  YEAR("year", "a year, as in `2026`"),
-  SEASON("season", "a season, as in `2027`, or `2027-28` in the south"),
+  SHARE("share", "a share such as `15 %` or `1 in 10`"),
+  SHARE_RANGE("share-range", "a share such as `15 %` or `5 to 70 %`"),
+  COUNTS("counts", "counts such as `44 of 50`"),
+  LATITUDE("latitude", "a latitude such as `44.21 N`"),
+  LONGITUDE("longitude", "a longitude such as `72.58 W`"),
+  DAY("day", "a day such as `14 May`"),
+  YEAR("year", "a year such as `2026`"),
+  SEASON("season", "a season such as `2027` (in the south `2027-28`)"),
   TEXT("text", "a text in quotes"),
-  ZONE("zone", "a time zone, as in `Europe/Berlin`"),
+  ZONE("zone", "a time zone such as `Europe/Berlin`"),
   AMOUNT("amount", "a number with its unit"),
   PHRASE("phrase", "some words"),
   NAME("name", "a name"),
@@ -56,18 +61,16 @@ public enum Kind {
 
   private final String word;
   private final String expected;
-  private final Optional<Dimension> dimension;
+  private final Set<Dimension> dimensions;
 
-  Kind(String word, String expected) {
+  Kind(String word, String expected, Dimension... dimensions) {
     this.word = word;
     this.expected = expected;
-    this.dimension = Optional.empty();
+    this.dimensions = Set.of(dimensions);
   }
 
   Kind(String word, Dimension dimension) {
-    this.word = word;
-    this.expected = dimension.withArticle() + " in " + dimension.fittingUnits();
-    this.dimension = Optional.of(dimension);
+    this(word, dimension.withArticle() + " in " + dimension.fittingUnits(), dimension);
   }
 
   static Kind named(String word) {
@@ -87,8 +90,33 @@ public enum Kind {
     return expected;
   }
 
+  /** What its unit measures, where only one thing fits. */
   public Optional<Dimension> dimension() {
-    return dimension;
+    return dimensions.size() == 1 ? Optional.of(dimensions.iterator().next()) : Optional.empty();
+  }
+
+  /** Whether a unit may stand after its number. */
+  boolean takes(Unit unit) {
+    return this == AMOUNT || dimensions.contains(unit.dimension());
+  }
+
+  /** Every word of every unit it takes. */
+  List<String> unitWords() {
+    return Arrays.stream(Unit.values())
+        .filter(this::takes)
+        .map(Unit::dimension)
+        .distinct()
+        .flatMap(d -> Unit.words(d).stream())
+        .toList();
+  }
+
+  /** The units it takes, as a message lists them. */
+  String fittingUnits() {
+    return switch (this) {
+      case AMOUNT -> "kg, m, C, days, brix or another unit";
+      case HEAT_OR_TIME_RANGE -> "days, weeks, C-days or F-days";
+      default -> dimension().map(Dimension::fittingUnits).orElse("a unit");
+    };
   }
 
   /** Whether it names something declared elsewhere. */

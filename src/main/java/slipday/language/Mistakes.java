@@ -3,78 +3,65 @@ package slipday.language;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.commons.lang3.StringUtils;
 import slipday.finding.Nearest;
-import slipday.measure.Dimension;
+import slipday.measure.Quantity;
 import slipday.measure.Unit;
 import slipday.syntax.Word;
 import slipday.syntax.WordKind;
 
-/** The mistakes people make with numbers, dates and units, each with a message of its own. */
+/** The mistakes people make with numbers and units, each with a message of its own. */
 final class Mistakes {
-  static final Shape.Mistake BACKWARDS =
-      new Shape.Mistake(
-          "range-backwards",
-          "The first figure is larger than the second.",
-          "Write the smaller one first, as in `3 to 5`.");
-  static final Shape.Mistake NEGATIVE =
-      new Shape.Mistake(
-          "negative-amount", "A figure below zero does not fit here.", "Leave off the minus.");
-  static final Shape.Mistake MORE_THAN_ALL =
-      new Shape.Mistake(
-          "more-than-all",
-          "A share can't be more than the whole.",
-          "Write it as `15 %`, `1 in 10` or `44 of 50`.");
-  static final Shape.Mistake SHARE_WITHOUT_UNIT =
-      new Shape.Mistake(
-          "unit-missing",
-          "A share needs to say of what.",
-          "Write it as `15 %`, `1 in 10` or `44 of 50`.");
+  /** No figure of a garden is as large; what is would only overflow. */
+  static final double TOO_LARGE = 1e9;
+
+  private static final String HOW_SHARES = "Write it as `15 %`, `1 in 10` or `44 of 50`.";
   private static final Pattern RANGE =
-      Pattern.compile("(\\d+(?:\\.\\d+)?)[-\u2013\u2212](\\d+(?:\\.\\d+)?)\\S*");
+      Pattern.compile("(\\d+(?:\\.\\d+)?)[-\u2013\u2212](\\d+(?:\\.\\d+)?)(\\p{L}*)");
   private static final Pattern DATE =
       Pattern.compile(
           "\\d{1,2}[./]\\d{1,2}[./](?:\\d{2}|\\d{4})?|\\d{4}[-/.]\\d{1,2}[-/.]\\d{1,2}");
+  private static final Pattern FRACTION = Pattern.compile("(\\d{1,4})/(\\d{1,4})");
   private static final Pattern GLUED =
       Pattern.compile("(\\d+(?:\\.\\d+)?)([\\p{L}\u00B0][\\p{L}\u00B0-]*)");
-  private static final Pattern RUN_TOGETHER = Pattern.compile("\\d+(?:\\.\\d+)?\\p{L}+\\d.*");
+  private static final Pattern RUN_TOGETHER =
+      Pattern.compile("\\d+(?:\\.\\d+)?\\p{L}+\\d(?:\\p{L}|\\d|\\.)*");
 
   private Mistakes() {}
 
-  /** A number grown together with its unit. */
-  record Glued(double amount, Unit unit) {}
+  /** A number grown together with a word, which may be its unit. */
+  record Glued(double amount, String number, String word) {}
 
   static Optional<Glued> glued(Word word) {
-    if (!word.is(WordKind.MIXED)) {
-      return Optional.empty();
-    }
     Matcher m = GLUED.matcher(word.text());
-    if (!m.matches()) {
-      return Optional.empty();
-    }
-    return Unit.named(m.group(2)).map(u -> new Glued(Double.parseDouble(m.group(1)), u));
+    return word.is(WordKind.MIXED) && m.matches()
+        ? Optional.of(new Glued(Double.parseDouble(m.group(1)), m.group(1), m.group(2)))
+        : Optional.empty();
   }
 
   /** What a word that should have been a number is mistaken in, where that is known. */
-  static Optional<Shape.Mistake> numberLike(Optional<Word> found) {
-    if (found.isEmpty() || !found.get().is(WordKind.MIXED)) {
+  static Optional<Shape.Mistake> numberLike(Word found) {
+    if (!found.is(WordKind.MIXED)) {
       return Optional.empty();
     }
-    String text = found.get().text();
+    String text = found.text();
     if (DATE.matcher(text).matches()) {
       return Optional.of(dateForm(text));
     }
     Matcher range = RANGE.matcher(text);
     if (range.matches()) {
+      String unit = range.group(3).isEmpty() ? "" : " " + range.group(3);
       return Optional.of(
           new Shape.Mistake(
               "range-dash",
               "`" + text + "` is not read as a range.",
-              "Write `" + range.group(1) + " to " + range.group(2) + "`."));
+              "Write `" + range.group(1) + " to " + range.group(2) + unit + "`."));
     }
-    if (RUN_TOGETHER.matcher(text).matches()) {
-      return Optional.of(runTogether(text));
+    Matcher fraction = FRACTION.matcher(text);
+    if (fraction.matches()) {
+      return Optional.of(fraction(text, fraction.group(1), fraction.group(2)));
     }
-    return Optional.empty();
+    return RUN_TOGETHER.matcher(text).matches() ? Optional.of(runTogether(text)) : Optional.empty();
   }
 
   static Shape.Mistake dateForm(String text) {
@@ -82,6 +69,15 @@ final class Mistakes {
         "date-form",
         "`" + text + "` is not how a date is written here.",
         "Write the full date as `2027-05-14`, or in a plan `14 May`.");
+  }
+
+  private static Shape.Mistake fraction(String text, String above, String below) {
+    double value = Double.parseDouble(above) / Double.parseDouble(below);
+    String figure = Double.isFinite(value) ? Quantity.plain(value) : "0.5";
+    return new Shape.Mistake(
+        "fraction",
+        "`" + text + "` is not read as a number.",
+        "Write it with a point, `" + figure + "`; a chance is written `1 in 10`.");
   }
 
   private static Shape.Mistake runTogether(String text) {
@@ -94,55 +90,89 @@ final class Mistakes {
         "Put spaces between figures and units: `" + spaced + "`.");
   }
 
+  static Shape.Mistake gluedWord(Glued glued, String text) {
+    return new Shape.Mistake(
+        "needs-spaces",
+        "`" + text + "` runs a figure and a word together.",
+        "Put a space between them: `" + glued.number() + " " + glued.word() + "`.");
+  }
+
+  static Shape.Mistake tooLarge(String text) {
+    return new Shape.Mistake(
+        "number-too-large",
+        "`"
+            + StringUtils.abbreviateMiddle(text, "…", 20)
+            + "` is larger than any figure of a garden.",
+        "Look for digits too many.");
+  }
+
+  static Shape.Mistake backwards(String range) {
+    return new Shape.Mistake(
+        "range-backwards",
+        "The first figure of `" + range + "` is larger than the second.",
+        "Write the smaller one first, as in `3 to 5`.");
+  }
+
+  static Shape.Mistake negative(String amount, Kind kind) {
+    String what = StringUtils.substringBefore(kind.expected(), " in ");
+    return new Shape.Mistake(
+        "negative-amount",
+        "`" + amount + "` is below zero, which does not fit " + what + ".",
+        "Leave off the minus.");
+  }
+
+  static Shape.Mistake moreThanAll(String share) {
+    return new Shape.Mistake(
+        "more-than-all", "`" + share + "` is more than the whole.", HOW_SHARES);
+  }
+
+  static Shape.Mistake shareOfNothing(String share) {
+    return new Shape.Mistake(
+        "share-of-nothing", "`" + share + "` is a share of nothing.", HOW_SHARES);
+  }
+
+  static Shape.Mistake shareWithoutUnit(String number) {
+    return new Shape.Mistake(
+        "unit-missing", "`" + number + "` does not say of how many it is a share.", HOW_SHARES, 1);
+  }
+
+  static Shape.Mistake coordinate(String text, double most) {
+    return new Shape.Mistake(
+        "coordinate-range",
+        "`" + text + "` is no place on earth: at most " + Math.round(most) + " degrees.",
+        "Write it as `44.21 N, 72.58 W`.");
+  }
+
   static Shape.Mistake wrongUnit(Unit unit, Kind kind) {
     return new Shape.Mistake(
         "unit-wrong",
-        "`"
-            + unit.word()
-            + "` is a unit of "
-            + unit.dimension().withArticle().replaceFirst("^an? ", "")
-            + ".",
+        "`" + unit.word() + "` measures " + unit.dimension().withArticle() + ".",
         "Here belongs " + kind.expected() + ".");
   }
 
-  /** The unit after a number is missing, unknown, or of the wrong kind. */
-  static Shape.Mistake unit(Word number, Optional<Word> word, Optional<Unit> unit, Kind kind) {
-    if (unit.isPresent()) {
-      return wrongUnit(unit.get(), kind);
+  static Shape.Mistake missingUnit(String number, Kind kind) {
+    return new Shape.Mistake(
+        "unit-missing",
+        "`" + number + "` stands without its unit.",
+        "Write which: " + kind.fittingUnits() + ".",
+        1);
+  }
+
+  static Shape.Mistake unknownUnit(String text, Kind kind) {
+    if (text.equalsIgnoreCase("in") && kind.takes(Unit.INCH)) {
+      return new Shape.Mistake(
+          "unit-unknown", "`" + text + "` is not read as a unit.", "Write `inch`.");
     }
-    boolean isWord = word.filter(w -> w.is(WordKind.WORD)).isPresent();
-    if (!isWord) {
-      return missingUnit(number, kind);
-    }
-    String text = word.orElseThrow().text();
-    if (text.equalsIgnoreCase("in")) {
-      return new Shape.Mistake("unit-unknown", "`in` is not read as a unit.", "Write `inch`.");
-    }
-    Optional<String> otherCase = Unit.allWords().filter(w -> w.equalsIgnoreCase(text)).findFirst();
-    Optional<String> near = kind.dimension().flatMap(d -> Nearest.to(text, Unit.words(d)));
-    if (text.length() <= 2 && otherCase.isEmpty() && near.isEmpty() && text.equals("x")) {
-      return missingUnit(number, kind);
-    }
-    String help =
+    Optional<String> otherCase =
+        kind.unitWords().stream().filter(w -> w.equalsIgnoreCase(text)).findFirst();
+    Optional<String> near =
+        text.length() < 3 ? Optional.empty() : Nearest.to(text, kind.unitWords());
+    return new Shape.Mistake(
+        "unit-unknown",
+        "`" + text + "` is not a unit.",
         otherCase
             .or(() -> near)
             .map(n -> "Did you mean `" + n + "`?")
-            .orElse("Here belongs " + kind.expected() + ".");
-    return new Shape.Mistake("unit-unknown", "`" + text + "` is not a unit.", help);
-  }
-
-  private static Shape.Mistake missingUnit(Word number, Kind kind) {
-    String fitting = kind.dimension().map(Dimension::fittingUnits).orElse("a unit");
-    return new Shape.Mistake(
-        "unit-missing",
-        "`" + number.text() + "` stands without its unit.",
-        "Write which: " + fitting + ".");
-  }
-
-  static Shape.Mistake coordinate(double most) {
-    return new Shape.Mistake(
-        "coordinate-range",
-        "A place on earth is at most " + Math.round(most) + " degrees.",
-        "Write it as `44.21 N, 72.58 W`.");
+            .orElse("Here belongs " + kind.expected() + "."));
   }
 }

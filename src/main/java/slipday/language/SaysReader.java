@@ -31,7 +31,7 @@ final class SaysReader {
     }
     boolean fromMemory =
         tail.size() == 4 && tail.get(2).isWord("from") && tail.get(3).isWord("memory");
-    if (tail.size() != 2 && !fromMemory) {
+    if ((tail.size() != 2 && !fromMemory) || !isName(tail.get(1))) {
       Finding mistake =
           Finding.error(
                   "source-form", tail.get(0).span(), "The source of this fact is not told in full.")
@@ -46,6 +46,10 @@ final class SaysReader {
             fromMemory,
             tail.get(0).span().to(tail.get(tail.size() - 1).span()));
     return new Split(value, Optional.of(says), Optional.empty());
+  }
+
+  private static boolean isName(Word word) {
+    return word.is(WordKind.WORD) || word.is(WordKind.MIXED);
   }
 
   private static int lastComma(List<Word> words) {

@@ -2,7 +2,11 @@ package slipday.language;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import slipday.source.Span;
 import slipday.syntax.Word;
 import slipday.syntax.WordKind;
 
@@ -16,31 +20,44 @@ import slipday.syntax.WordKind;
 public final class Shape {
   private final String notation;
   private final Part whole;
+  private final Set<String> literals;
 
-  private Shape(String notation, Part whole) {
+  private Shape(String notation, Part whole, Set<String> literals) {
     this.notation = notation;
     this.whole = whole;
+    this.literals = literals;
   }
 
   public static Shape of(String notation) {
-    return new Shape(notation, new ShapeReader(notation).read());
+    ShapeReader reader = new ShapeReader(notation);
+    Part whole = reader.read();
+    return new Shape(notation, whole, Set.copyOf(reader.literals()));
   }
 
   public String notation() {
     return notation;
   }
 
-  /** Matches the words from an index to their end. */
+  /**
+   * Matches the words from an index to their end. Only words that do not fit are matched again to
+   * find out why, so that a line without a mistake costs no more than it must.
+   */
   public Match match(List<Word> words, int from) {
-    Attempt attempt = new Attempt(words);
-    int end = whole.match(attempt, from);
-    if (end == words.size()) {
+    Attempt attempt = new Attempt(words, this, false);
+    if (whole.match(attempt, from) == words.size()) {
       return new Match(Optional.of(attempt.bound), Optional.empty());
     }
+    Attempt explaining = new Attempt(words, this, true);
+    int end = whole.match(explaining, from);
     if (end >= 0) {
-      attempt.expect(end, "the end of the line");
+      explaining.expect(end, "the end of the line");
     }
-    return new Match(Optional.empty(), Optional.of(attempt.failure()));
+    return new Match(Optional.empty(), Optional.of(explaining.failure()));
+  }
+
+  /** Whether a word stands for itself somewhere in this shape. */
+  boolean hasLiteral(String word) {
+    return literals.contains(word.toLowerCase(Locale.ROOT));
   }
 
   /** What came of matching: the values, or the failure that got furthest. */
@@ -53,26 +70,60 @@ public final class Shape {
    */
   public record Failure(int at, List<String> expected, Optional<Mistake> mistake) {}
 
-  /** A known mistake: what it is, and what to write instead. */
-  public record Mistake(String rule, String message, String help) {}
+  /**
+   * A known mistake: what it is, and what to write instead.
+   *
+   * @param back how many words before the failure the mark belongs
+   */
+  public record Mistake(String rule, String message, String help, int back) {
+    Mistake(String rule, String message, String help) {
+      this(rule, message, help, 0);
+    }
+  }
 
-  /** The state of one match: values so far, and the furthest failure. */
+  /** The state of one match: values so far, and the furthest failure where that is wanted. */
   static final class Attempt {
     final List<Word> words;
     final Bound bound = new Bound();
+    private final Shape shape;
+    private final boolean explaining;
     private int furthest = -1;
-    private final List<String> expected = new ArrayList<>(2);
+    private final List<String> expected;
     private Optional<Mistake> mistake = Optional.empty();
 
-    Attempt(List<Word> words) {
+    Attempt(List<Word> words, Shape shape, boolean explaining) {
       this.words = words;
+      this.shape = shape;
+      this.explaining = explaining;
+      this.expected = explaining ? new ArrayList<>() : List.of();
     }
 
-    Optional<Word> word(int at) {
-      return at < words.size() ? Optional.of(words.get(at)) : Optional.empty();
+    boolean is(int at, WordKind kind) {
+      return at < words.size() && words.get(at).kind() == kind;
+    }
+
+    boolean isWord(int at, String word) {
+      return at < words.size() && words.get(at).isWord(word);
+    }
+
+    /** The text of a word; empty past the end of the line. */
+    String text(int at) {
+      return at < words.size() ? words.get(at).text() : "";
+    }
+
+    boolean hasLiteral(int at) {
+      return shape.hasLiteral(text(at));
+    }
+
+    Span span(int from, int to) {
+      Word first = words.get(from);
+      return new Span(first.source(), first.start(), words.get(to - 1).end());
     }
 
     int expect(int at, String what) {
+      if (!explaining) {
+        return -1;
+      }
       if (at > furthest) {
         furthest = at;
         expected.clear();
@@ -84,10 +135,10 @@ public final class Shape {
       return -1;
     }
 
-    int mistaken(int at, Mistake known, String what) {
+    int mistaken(int at, Supplier<Mistake> known, String what) {
       expect(at, what);
-      if (at == furthest && mistake.isEmpty()) {
-        mistake = Optional.of(known);
+      if (explaining && at == furthest && mistake.isEmpty()) {
+        mistake = Optional.of(known.get());
       }
       return -1;
     }
@@ -102,19 +153,20 @@ public final class Shape {
     int match(Attempt attempt, int at);
   }
 
-  record Literal(String word) implements Part {
-    @Override
-    public int match(Attempt attempt, int at) {
-      boolean fits = attempt.word(at).filter(this::fits).isPresent();
-      return fits ? at + 1 : attempt.expect(at, word.equals(",") ? "a comma" : "`" + word + "`");
+  record Literal(String word, String shown) implements Part {
+    Literal(String word) {
+      this(word, word.equals(",") ? "a comma" : "`" + word + "`");
     }
 
-    private boolean fits(Word w) {
-      return switch (word) {
-        case "," -> w.is(WordKind.COMMA);
-        case "%" -> w.is(WordKind.PERCENT);
-        default -> w.isWord(word);
-      };
+    @Override
+    public int match(Attempt attempt, int at) {
+      boolean fits =
+          switch (word) {
+            case "," -> attempt.is(at, WordKind.COMMA);
+            case "%" -> attempt.is(at, WordKind.PERCENT);
+            default -> attempt.isWord(at, word);
+          };
+      return fits ? at + 1 : attempt.expect(at, shown);
     }
   }
 
@@ -187,9 +239,8 @@ public final class Shape {
         return -1;
       }
       if (!name.isEmpty() && bestEnd > at) {
-        var first = attempt.words.get(at);
-        var last = attempt.words.get(bestEnd - 1);
-        attempt.bound.add(name, new Value.Choice(phrases.get(best), first.span().to(last.span())));
+        Span span = attempt.span(at, bestEnd);
+        attempt.bound.add(name, new Value.Choice(phrases.get(best), span));
       }
       return parts.get(best).match(attempt, at);
     }

@@ -1,7 +1,10 @@
 package slipday.language;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -12,6 +15,7 @@ final class ShapeReader {
 
   private final String notation;
   private final List<String> pieces = new ArrayList<>();
+  private final Set<String> literals = new HashSet<>();
   private int at;
 
   ShapeReader(String notation) {
@@ -30,6 +34,11 @@ final class ShapeReader {
     return part;
   }
 
+  /** Every word that stands for itself. */
+  Set<String> literals() {
+    return literals;
+  }
+
   private Shape.Part sequence() {
     List<Shape.Part> parts = new ArrayList<>();
     while (at < pieces.size() && !"])}|".contains(pieces.get(at))) {
@@ -43,8 +52,13 @@ final class ShapeReader {
       case "[" -> new Shape.Maybe(closed("]"));
       case "{" -> new Shape.Repeated(closed("}"));
       case "(" -> oneOf();
-      default -> piece.startsWith("<") ? placeholder(piece) : new Shape.Literal(piece);
+      default -> piece.startsWith("<") ? placeholder(piece) : literal(piece);
     };
+  }
+
+  private Shape.Part literal(String piece) {
+    literals.add(piece.toLowerCase(Locale.ROOT));
+    return new Shape.Literal(piece);
   }
 
   private Shape.Part closed(String end) {

@@ -1,17 +1,24 @@
 package slipday.language;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
+import org.jspecify.annotations.Nullable;
 import slipday.measure.Dimension;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Unit;
-import slipday.source.Span;
 import slipday.syntax.Word;
 import slipday.syntax.WordKind;
 
 /** Reads the value of one placeholder. Gives the index after it, or -1 with what was expected. */
 final class ValueReader {
+  private static final int FIRST_YEAR = 1500;
+  private static final int LAST_YEAR = 2999;
+  private static final Pattern SEASON = Pattern.compile("[12]\\d{3}(-\\d{2})?");
+
   private final Kind kind;
   private final String name;
   private final Shape.Attempt attempt;
@@ -52,9 +59,18 @@ final class ValueReader {
   }
 
   private int fail(int at) {
-    return Mistakes.numberLike(attempt.word(at))
-        .map(m -> attempt.mistaken(at, m, kind.expected()))
-        .orElseGet(() -> attempt.expect(at, kind.expected()));
+    return attempt.is(at, WordKind.MIXED) ? failMixed(at) : attempt.expect(at, kind.expected());
+  }
+
+  private int failMixed(int at) {
+    Optional<Shape.Mistake> known = Mistakes.numberLike(attempt.words.get(at));
+    return known.isPresent()
+        ? attempt.mistaken(at, known::get, kind.expected())
+        : attempt.expect(at, kind.expected());
+  }
+
+  private int mistaken(int at, Supplier<Shape.Mistake> known) {
+    return attempt.mistaken(at, known, kind.expected());
   }
 
   private int keep(int next, Value value) {
@@ -62,279 +78,348 @@ final class ValueReader {
     return next;
   }
 
-  private Span spanned(int from, int to) {
-    return attempt.words.get(from).span().to(attempt.words.get(to - 1).span());
+  private String text(int from, int to) {
+    return attempt.span(from, to).text();
   }
 
-  private boolean isWord(int at, String word) {
-    return attempt.word(at).filter(w -> w.isWord(word)).isPresent();
-  }
-
-  private OptionalDouble number(int at, boolean whole) {
-    Optional<Word> word = attempt.word(at).filter(w -> w.is(WordKind.NUMBER));
-    if (word.isEmpty() || (whole && !word.get().text().chars().allMatch(Character::isDigit))) {
-      return OptionalDouble.empty();
+  /** The number at an index; {@code NaN} if there is none. */
+  private double number(int at) {
+    if (!attempt.is(at, WordKind.NUMBER)) {
+      return Double.NaN;
     }
-    return OptionalDouble.of(Double.parseDouble(word.get().text().replace('\u2212', '-')));
+    String text = attempt.text(at);
+    return Double.parseDouble(text.charAt(0) == '\u2212' ? '-' + text.substring(1) : text);
+  }
+
+  private double whole(int at) {
+    return StringUtils.isNumeric(attempt.text(at)) ? number(at) : Double.NaN;
+  }
+
+  private double number(int at, boolean whole) {
+    return whole ? whole(at) : number(at);
+  }
+
+  private boolean isTooLarge(double number) {
+    return Math.abs(number) >= Mistakes.TOO_LARGE;
+  }
+
+  private int tooLarge(int at) {
+    return mistaken(at, () -> Mistakes.tooLarge(attempt.text(at)));
   }
 
   private int plain(int at, boolean whole) {
-    OptionalDouble n = number(at, whole);
-    return n.isEmpty()
-        ? fail(at)
-        : keep(at + 1, new Value.Plain(n.getAsDouble(), spanned(at, at + 1)));
+    double n = number(at, whole);
+    if (Double.isNaN(n)) {
+      return fail(at);
+    }
+    return isTooLarge(n)
+        ? tooLarge(at)
+        : keep(at + 1, new Value.Plain(n, attempt.span(at, at + 1)));
   }
 
   private int plainRange(int at, boolean whole) {
-    OptionalDouble low = number(at, whole);
-    if (low.isEmpty()) {
+    double low = number(at, whole);
+    if (Double.isNaN(low)) {
       return fail(at);
     }
-    if (!isWord(at + 1, "to")) {
-      return single(at, low.getAsDouble());
+    if (isTooLarge(low)) {
+      return tooLarge(at);
     }
-    OptionalDouble high = number(at + 2, whole);
-    if (high.isEmpty()) {
+    if (!attempt.isWord(at + 1, "to")) {
+      return between(at, at + 1, low, low, Optional.empty());
+    }
+    double high = number(at + 2, whole);
+    if (Double.isNaN(high)) {
       int failed = fail(at + 2);
       // in `50 to keep the line` the `to` is not the range's
-      boolean goesOn = attempt.word(at + 2).filter(w -> w.is(WordKind.WORD)).isPresent();
-      return goesOn ? single(at, low.getAsDouble()) : failed;
+      boolean goesOn = attempt.is(at + 2, WordKind.WORD);
+      return goesOn ? between(at, at + 1, low, low, Optional.empty()) : failed;
     }
-    return between(at, at + 3, low.getAsDouble(), high.getAsDouble(), Optional.empty());
-  }
-
-  private int single(int at, double figure) {
-    Value value = new Value.Between(Range.of(figure), Optional.empty(), spanned(at, at + 1));
-    return keep(at + 1, value);
+    return isTooLarge(high) ? tooLarge(at + 2) : between(at, at + 3, low, high, Optional.empty());
   }
 
   private int between(int from, int to, double low, double high, Optional<Unit> unit) {
-    if (low > high) {
-      return attempt.mistaken(from, Mistakes.BACKWARDS, kind.expected());
-    }
-    return keep(to, new Value.Between(new Range(low, high), unit, spanned(from, to)));
+    return low > high
+        ? mistaken(from, () -> Mistakes.backwards(text(from, to)))
+        : keep(to, new Value.Between(new Range(low, high), unit, attempt.span(from, to)));
   }
 
-  /** A number with the unit after it, or grown together with it as in {@code 12m}. */
-  private record Measured(double amount, Optional<Unit> unit, int next) {}
+  /**
+   * A number with the unit after it, or grown together with it as in {@code 12m}. Without a unit
+   * where it may wait for the second figure, as in {@code 18 to 24 inch}.
+   */
+  private record Measured(double amount, @Nullable Unit unit, int next) {}
 
-  private Optional<Measured> measured(int at, boolean unitMayWait) {
-    Optional<Word> word = attempt.word(at);
-    Optional<Mistakes.Glued> glued = word.flatMap(Mistakes::glued);
-    if (glued.isPresent()) {
-      Unit unit = glued.get().unit();
-      return fits(unit)
-          ? Optional.of(new Measured(glued.get().amount(), Optional.of(unit), at + 1))
-          : none(attempt.mistaken(at, Mistakes.wrongUnit(unit, kind), kind.expected()));
+  private @Nullable Measured measured(int at, boolean unitMayWait) {
+    if (attempt.is(at, WordKind.MIXED)) {
+      return measuredGlued(at);
     }
-    OptionalDouble n = number(at, false);
-    if (n.isEmpty()) {
-      return none(fail(at));
+    double n = number(at);
+    if (Double.isNaN(n)) {
+      return noFigure(fail(at));
     }
-    Optional<Word> unitWord = attempt.word(at + 1);
-    if (unitMayWait && isWord(at + 1, "to")) {
-      return Optional.of(new Measured(n.getAsDouble(), Optional.empty(), at + 1));
+    if (isTooLarge(n)) {
+      return noFigure(tooLarge(at));
     }
-    Optional<Unit> unit = unitWord.flatMap(w -> Unit.named(w.text()));
-    if (unit.isPresent() && fits(unit.get())) {
-      return Optional.of(new Measured(n.getAsDouble(), unit, at + 2));
+    if (unitMayWait && attempt.isWord(at + 1, "to")) {
+      return new Measured(n, null, at + 1);
     }
-    return none(
-        attempt.mistaken(
-            at + 1, Mistakes.unit(attempt.words.get(at), unitWord, unit, kind), kind.expected()));
+    Unit unit = Unit.named(attempt.text(at + 1)).orElse(null);
+    return unit != null && kind.takes(unit)
+        ? withSmallerUnit(n, unit, at + 2)
+        : noFigure(unitMistake(at, unit));
   }
 
-  private static <T> Optional<T> none(int ignored) {
-    return Optional.empty();
+  private @Nullable Measured measuredGlued(int at) {
+    Mistakes.Glued glued = Mistakes.glued(attempt.words.get(at)).orElse(null);
+    if (glued == null) {
+      return noFigure(fail(at));
+    }
+    Unit unit = Unit.named(glued.word()).orElse(null);
+    if (unit == null) {
+      return noFigure(mistaken(at, () -> Mistakes.unknownUnit(glued.word(), kind)));
+    }
+    if (isTooLarge(glued.amount())) {
+      return noFigure(tooLarge(at));
+    }
+    return kind.takes(unit)
+        ? withSmallerUnit(glued.amount(), unit, at + 1)
+        : noFigure(mistaken(at, () -> Mistakes.wrongUnit(unit, kind)));
   }
 
-  private boolean fits(Unit unit) {
-    return switch (kind) {
-      case AMOUNT -> true;
-      case HEAT_OR_TIME_RANGE ->
-          unit.dimension() == Dimension.TIME || unit.dimension() == Dimension.DEGREE_DAYS;
-      default -> kind.dimension().filter(d -> d == unit.dimension()).isPresent();
-    };
+  /** Takes in the ounces of {@code 4 lb 12 oz} and the inches of {@code 5 ft 6 inch}. */
+  private Measured withSmallerUnit(double amount, Unit unit, int next) {
+    Unit smaller =
+        switch (unit) {
+          case POUND -> Unit.OUNCE;
+          case FOOT -> Unit.INCH;
+          default -> null;
+        };
+    double rest = smaller == null ? Double.NaN : number(next);
+    boolean fits =
+        smaller != null
+            && rest >= 0
+            && !isTooLarge(rest)
+            && Unit.named(attempt.text(next + 1)).filter(u -> u == smaller).isPresent();
+    if (!fits || smaller == null) {
+      return new Measured(amount, unit, next);
+    }
+    double perUnit = Math.rint(unit.toBase(1) / smaller.toBase(1));
+    return new Measured(amount + rest / perUnit, unit, next + 2);
+  }
+
+  /** What is wrong after a number: its unit is missing, unknown, or of another kind. */
+  private int unitMistake(int at, @Nullable Unit unit) {
+    if (unit != null) {
+      return mistaken(at + 1, () -> Mistakes.wrongUnit(unit, kind));
+    }
+    boolean another = attempt.is(at + 1, WordKind.WORD) && !isNextOfShape(at + 1);
+    return another
+        ? mistaken(at + 1, () -> Mistakes.unknownUnit(attempt.text(at + 1), kind))
+        : mistaken(at + 1, () -> Mistakes.missingUnit(attempt.text(at), kind));
+  }
+
+  /** Whether a word is one the shape goes on with; in {@code 18 in in the row} the first is not. */
+  private boolean isNextOfShape(int at) {
+    return attempt.hasLiteral(at) && !(attempt.isWord(at, "in") && attempt.isWord(at + 1, "in"));
+  }
+
+  /** After a failure, which is noted already. */
+  private static @Nullable Measured noFigure(int ignored) {
+    return null;
+  }
+
+  private static Value.@Nullable Share noShare(int ignored) {
+    return null;
+  }
+
+  private boolean isWronglyNegative(double amount, Unit unit) {
+    return amount < 0 && (unit.dimension() != Dimension.TEMPERATURE || kind == Kind.WARMTH);
   }
 
   private int amount(int at) {
-    Optional<Measured> first = measured(at, false);
-    if (first.isEmpty()) {
+    Measured m = measured(at, false);
+    if (m == null || m.unit == null) {
       return -1;
     }
-    Measured m = first.get();
-    Unit unit = m.unit().orElseThrow();
-    Quantity quantity = new Quantity(m.amount(), unit);
-    int next = m.next();
-    OptionalDouble ounces = unit == Unit.POUND ? number(next, false) : OptionalDouble.empty();
-    if (ounces.isPresent() && isWord(next + 1, "oz")) {
-      quantity = new Quantity(m.amount() + ounces.getAsDouble() / 16, Unit.POUND);
-      next += 2;
+    if (isWronglyNegative(m.amount, m.unit)) {
+      return mistaken(at, () -> Mistakes.negative(text(at, m.next), kind));
     }
-    if (mustNotBeNegative(unit) && quantity.amount() < 0) {
-      return attempt.mistaken(at, Mistakes.NEGATIVE, kind.expected());
-    }
-    return keep(next, new Value.Amount(quantity, spanned(at, next)));
-  }
-
-  private boolean mustNotBeNegative(Unit unit) {
-    return unit.dimension() != Dimension.TEMPERATURE || kind == Kind.WARMTH;
+    Quantity quantity = new Quantity(m.amount, m.unit);
+    return keep(m.next, new Value.Amount(quantity, attempt.span(at, m.next)));
   }
 
   private int amountRange(int at) {
-    Optional<Measured> first = measured(at, true);
-    if (first.isEmpty()) {
+    Measured low = measured(at, true);
+    if (low == null) {
       return -1;
     }
-    Measured low = first.get();
-    if (!isWord(low.next(), "to")) {
-      Unit unit = low.unit().orElseThrow();
-      double base = unit.toBase(low.amount());
-      return between(at, low.next(), base, base, low.unit());
-    }
-    Optional<Measured> second = measured(low.next() + 1, false);
-    if (second.isEmpty()) {
+    Measured high = attempt.isWord(low.next, "to") ? measured(low.next + 1, false) : low;
+    if (high == null || high.unit == null) {
       return -1;
     }
-    Measured high = second.get();
-    Unit highUnit = high.unit().orElseThrow();
-    Unit lowUnit = low.unit().orElse(highUnit);
+    Unit highUnit = high.unit;
+    Unit lowUnit = low.unit == null ? highUnit : low.unit;
     if (lowUnit.dimension() != highUnit.dimension()) {
-      return attempt.mistaken(low.next() + 2, Mistakes.wrongUnit(highUnit, kind), kind.expected());
+      return mistaken(high.next - 1, () -> Mistakes.wrongUnit(highUnit, kind));
+    }
+    if (isWronglyNegative(low.amount, lowUnit)) {
+      return mistaken(at, () -> Mistakes.negative(text(at, high.next), kind));
     }
     return between(
-        at, high.next(), lowUnit.toBase(low.amount()), highUnit.toBase(high.amount()), high.unit());
+        at,
+        high.next,
+        lowUnit.toBase(low.amount),
+        highUnit.toBase(high.amount),
+        Optional.of(highUnit));
   }
 
   private int share(int at) {
-    OptionalDouble n = number(at, false);
-    if (n.isEmpty()) {
-      return fail(at);
-    }
-    if (attempt.word(at + 1).filter(w -> w.is(WordKind.PERCENT)).isPresent()) {
-      return keepShare(at, at + 2, n.getAsDouble() / 100, 0, 0);
-    }
-    if (isWord(at + 1, "in") || isWord(at + 1, "of")) {
-      return ratio(at, n.getAsDouble());
-    }
-    return attempt.mistaken(at + 1, Mistakes.SHARE_WITHOUT_UNIT, kind.expected());
+    Value.Share share = readShare(at);
+    return share == null ? -1 : keep(shareEnd(at), share);
   }
 
-  private int ratio(int at, double hits) {
-    OptionalDouble of = number(at + 2, true);
-    if (of.isEmpty() || of.getAsDouble() == 0) {
-      return fail(at + 2);
-    }
-    boolean counted = isWord(at + 1, "of");
-    double share = hits / of.getAsDouble();
-    return keepShare(
-        at, at + 3, share, counted ? (int) hits : 0, counted ? (int) of.getAsDouble() : 0);
+  private int shareEnd(int at) {
+    return attempt.is(at + 1, WordKind.PERCENT) ? at + 2 : at + 3;
   }
 
-  private int keepShare(int from, int to, double share, int hits, int of) {
-    if (share < 0 || share > 1) {
-      return attempt.mistaken(from, Mistakes.MORE_THAN_ALL, kind.expected());
+  private Value.@Nullable Share readShare(int at) {
+    double n = number(at);
+    if (Double.isNaN(n)) {
+      return noShare(fail(at));
     }
-    return keep(to, new Value.Share(share, hits, of, spanned(from, to)));
+    boolean counted = attempt.isWord(at + 1, "of");
+    if (!counted && !attempt.isWord(at + 1, "in") && !attempt.is(at + 1, WordKind.PERCENT)) {
+      return noShare(mistaken(at + 1, () -> Mistakes.shareWithoutUnit(attempt.text(at))));
+    }
+    int end = shareEnd(at);
+    double of = end == at + 2 ? 100 : whole(at + 2);
+    if (Double.isNaN(of) || (counted && Double.isNaN(whole(at)))) {
+      return noShare(fail(Double.isNaN(of) ? at + 2 : at));
+    }
+    if (of == 0) {
+      return noShare(mistaken(at + 2, () -> Mistakes.shareOfNothing(text(at, end))));
+    }
+    if (n > of) {
+      return noShare(mistaken(at, () -> Mistakes.moreThanAll(text(at, end))));
+    }
+    if (n < 0) {
+      return noShare(mistaken(at, () -> Mistakes.negative(text(at, end), Kind.SHARE)));
+    }
+    if (isTooLarge(of)) {
+      return noShare(tooLarge(at + 2));
+    }
+    int hits = counted ? (int) n : 0;
+    return new Value.Share(n / of, hits, counted ? (int) of : 0, attempt.span(at, end));
   }
 
   private int shareRange(int at) {
-    OptionalDouble low = number(at, false);
-    if (low.isPresent() && isWord(at + 1, "to")) {
-      OptionalDouble high = number(at + 2, false);
-      boolean percent = attempt.word(at + 3).filter(w -> w.is(WordKind.PERCENT)).isPresent();
-      if (high.isEmpty() || !percent || low.getAsDouble() > high.getAsDouble()) {
-        return fail(high.isEmpty() ? at + 2 : at + 3);
-      }
-      Range range = new Range(low.getAsDouble() / 100, high.getAsDouble() / 100);
-      return keep(at + 4, new Value.Shares(range, spanned(at, at + 4)));
+    if (!attempt.isWord(at + 1, "to")) {
+      Value.Share single = readShare(at);
+      return single == null
+          ? -1
+          : keep(shareEnd(at), new Value.Shares(Range.of(single.share()), single.span()));
     }
-    int next = share(at);
-    if (next < 0) {
-      return -1;
+    double low = number(at);
+    double high = number(at + 2);
+    if (Double.isNaN(low) || Double.isNaN(high)) {
+      return fail(Double.isNaN(low) ? at : at + 2);
     }
-    int before = attempt.bound.size() - 1;
-    Value.Share single = (Value.Share) attempt.bound.values().get(before);
-    attempt.bound.shrinkTo(before);
-    return keep(next, new Value.Shares(Range.of(single.share()), single.span()));
+    if (!attempt.is(at + 3, WordKind.PERCENT)) {
+      return attempt.expect(at + 3, "`%`");
+    }
+    if (low < 0 || high > 100) {
+      return mistaken(at, () -> Mistakes.moreThanAll(text(at, at + 4)));
+    }
+    if (low > high) {
+      return mistaken(at, () -> Mistakes.backwards(text(at, at + 4)));
+    }
+    Range range = new Range(low / 100, high / 100);
+    return keep(at + 4, new Value.Shares(range, attempt.span(at, at + 4)));
   }
 
   private int counts(int at) {
-    return isWord(at + 1, "of") && number(at, true).isPresent() ? share(at) : fail(at);
+    return attempt.isWord(at + 1, "of") ? share(at) : fail(at);
   }
 
   private int coordinate(int at, String plus, String minus, double most) {
-    OptionalDouble n = number(at, false);
-    if (n.isEmpty()) {
-      return fail(at);
+    double n = number(at);
+    if (Double.isNaN(n)) {
+      return attempt.is(at, WordKind.MIXED) ? gluedCoordinate(at) : fail(at);
     }
-    boolean positive = isWord(at + 1, plus);
-    if (!positive && !isWord(at + 1, minus)) {
+    boolean positive = attempt.isWord(at + 1, plus);
+    if (!positive && !attempt.isWord(at + 1, minus)) {
       return attempt.expect(at + 1, "`" + plus + "` or `" + minus + "`");
     }
-    if (n.getAsDouble() < 0 || n.getAsDouble() > most) {
-      return attempt.mistaken(at, Mistakes.coordinate(most), kind.expected());
+    if (n < 0 || n > most) {
+      return mistaken(at, () -> Mistakes.coordinate(text(at, at + 2), most));
     }
-    double degrees = positive ? n.getAsDouble() : -n.getAsDouble();
-    return keep(at + 2, new Value.Plain(degrees, spanned(at, at + 2)));
+    return keep(at + 2, new Value.Plain(positive ? n : -n, attempt.span(at, at + 2)));
+  }
+
+  private int gluedCoordinate(int at) {
+    Word word = attempt.words.get(at);
+    return Mistakes.glued(word)
+        .map(g -> mistaken(at, () -> Mistakes.gluedWord(g, word.text())))
+        .orElseGet(() -> fail(at));
   }
 
   private int year(int at) {
-    OptionalDouble n = number(at, true);
-    if (n.isEmpty() || n.getAsDouble() < 1500 || n.getAsDouble() > 2999) {
-      return fail(at);
-    }
-    return keep(at + 1, new Value.Plain(n.getAsDouble(), spanned(at, at + 1)));
+    double n = whole(at);
+    return n >= FIRST_YEAR && n <= LAST_YEAR
+        ? keep(at + 1, new Value.Plain(n, attempt.span(at, at + 1)))
+        : fail(at);
   }
 
+  /** {@code 2027}, or {@code 2027-28} where the second is the year after the first. */
   private int season(int at) {
-    Optional<Word> word = attempt.word(at);
-    if (word.filter(w -> w.text().matches("[12]\\d{3}")).isPresent()) {
-      int year = Integer.parseInt(word.orElseThrow().text());
-      return keep(at + 1, new Value.SeasonName(year, false, spanned(at, at + 1)));
+    boolean couldBe = attempt.is(at, WordKind.NUMBER) || attempt.is(at, WordKind.MIXED);
+    String text = attempt.text(at);
+    if (!couldBe || !SEASON.matcher(text).matches()) {
+      return attempt.expect(at, kind.expected());
     }
-    if (word.filter(w -> w.text().matches("[12]\\d{3}-\\d{2}")).isPresent()) {
-      String text = word.orElseThrow().text();
-      int year = Integer.parseInt(text.substring(0, 4));
-      if ((year + 1) % 100 == Integer.parseInt(text.substring(5))) {
-        return keep(at + 1, new Value.SeasonName(year, true, spanned(at, at + 1)));
-      }
-    }
-    return attempt.expect(at, kind.expected());
+    int year = Integer.parseInt(text.substring(0, 4));
+    boolean both = text.length() > 4;
+    return both && (year + 1) % 100 != Integer.parseInt(text.substring(5))
+        ? attempt.expect(at, kind.expected())
+        : keep(at + 1, new Value.SeasonName(year, both, attempt.span(at, at + 1)));
   }
 
+  /** A text without its closing quote has its message already. */
   private int text(int at) {
-    Optional<Word> word = attempt.word(at).filter(w -> w.is(WordKind.TEXT));
-    return word.isEmpty()
-        ? attempt.expect(at, kind.expected())
-        : keep(at + 1, new Value.Text(word.get().unquoted(), word.get().span()));
+    if (!attempt.is(at, WordKind.TEXT) && !attempt.is(at, WordKind.OPEN_TEXT)) {
+      return attempt.expect(at, kind.expected());
+    }
+    String text = attempt.words.get(at).unquoted();
+    return keep(at + 1, new Value.Text(text, attempt.span(at, at + 1)));
   }
 
+  /** A curly apostrophe, as telephones write it, is the plain one. */
   private int name(int at) {
-    Optional<Word> word = attempt.word(at).filter(w -> w.is(WordKind.WORD) || w.is(WordKind.MIXED));
-    return word.isEmpty()
-        ? attempt.expect(at, kind.expected())
-        : keep(at + 1, new Value.Name(word.get().text(), word.get().span()));
+    if (!attempt.is(at, WordKind.WORD) && !attempt.is(at, WordKind.MIXED)) {
+      return attempt.expect(at, kind.expected());
+    }
+    String text = attempt.text(at).replace('\u2019', '\'');
+    return keep(at + 1, new Value.Name(text, attempt.span(at, at + 1)));
   }
 
-  /** Whether a {@code to} or {@code at} stands here before a figure: {@code days to ripe to 36}. */
-  private boolean beginsFigure(int at) {
-    boolean figure =
-        attempt.word(at + 1).filter(w -> w.is(WordKind.NUMBER) || w.is(WordKind.MIXED)).isPresent();
-    return figure && (isWord(at, "to") || isWord(at, "at"));
-  }
-
-  /** Words up to a comma, or up to a {@code to} or {@code at} that begins the next part. */
+  /** Words up to a comma, or up to the {@code to} or {@code at} before a figure. */
   private int phrase(int from) {
     int at = from;
-    while (attempt.word(at).filter(w -> w.is(WordKind.WORD)).isPresent()
-        && (at == from || !beginsFigure(at))) {
+    while (attempt.is(at, WordKind.WORD) && (at == from || !leadsToFigure(at))) {
       at++;
     }
     if (at == from) {
       return attempt.expect(at, kind.expected());
     }
-    Span span = spanned(from, at);
-    return keep(at, new Value.Name(span.text().replaceAll("\\s+", " "), span));
+    String words =
+        attempt.words.subList(from, at).stream().map(Word::text).collect(Collectors.joining(" "));
+    return keep(at, new Value.Name(words.replace('\u2019', '\''), attempt.span(from, at)));
+  }
+
+  /** In {@code days to ripe to 36 days} the second {@code to} does. */
+  private boolean leadsToFigure(int at) {
+    return (attempt.isWord(at, "to") || attempt.isWord(at, "at"))
+        && !attempt.is(at + 1, WordKind.WORD);
   }
 }

@@ -1,0 +1,102 @@
+package slipday.language;
+
+import java.util.List;
+import java.util.Optional;
+import slipday.finding.Finding;
+import slipday.finding.Nearest;
+import slipday.source.Span;
+import slipday.syntax.Line;
+import slipday.syntax.Word;
+import slipday.syntax.WordKind;
+
+/** Says where a line does not fit its shape, and what could have stood there. */
+final class Misfit {
+  private static final String END = "the end of the line";
+
+  private Misfit() {}
+
+  /**
+   * @param what the words the line begins with
+   * @param example a whole line that fits
+   * @param fact whether the line may end with its source
+   */
+  static Finding of(Line line, Shape.Failure failure, String what, String example, boolean fact) {
+    List<Word> words = line.words();
+    if (failure.mistake().isPresent()) {
+      Shape.Mistake mistake = failure.mistake().get();
+      Span place = place(words, failure.at() - mistake.back());
+      return Finding.error(mistake.rule(), place, mistake.message()).withHelp(mistake.help());
+    }
+    String expected = either(failure.expected());
+    Finding finding =
+        Finding.error(
+                "clause-shape",
+                place(words, failure.at()),
+                message(words, failure, "`" + what + "`", expected))
+            .labelled("expected " + expected);
+    return finding.withHelp(help(words, failure, example, fact));
+  }
+
+  private static Span place(List<Word> words, int at) {
+    if (at < words.size()) {
+      return words.get(at).span();
+    }
+    Word last = words.get(words.size() - 1);
+    return new Span(last.source(), last.end(), last.end());
+  }
+
+  private static String message(
+      List<Word> words, Shape.Failure failure, String what, String expected) {
+    if (failure.at() >= words.size()) {
+      return what + " wants more after it: " + expected + ".";
+    }
+    String found = "`" + words.get(failure.at()).text() + "`";
+    return failure.expected().equals(List.of(END))
+        ? what + " should end before " + found + "."
+        : what + " wants " + expected + " where " + found + " stands.";
+  }
+
+  private static String help(
+      List<Word> words, Shape.Failure failure, String example, boolean fact) {
+    String likeThis = "For example: `" + example + "`.";
+    if (failure.at() >= words.size()) {
+      return likeThis;
+    }
+    Word found = words.get(failure.at());
+    if (splitsThousands(words, failure.at())) {
+      String whole = words.get(failure.at() - 1).text() + found.text();
+      return "Write thousands without a space, `" + whole + "`.";
+    }
+    if (fact && found.is(WordKind.COMMA)) {
+      return "After the comma may stand `says SOURCE`, `says SOURCE from memory` or"
+          + " `common practice`.";
+    }
+    Optional<String> near =
+        found.is(WordKind.WORD)
+            ? Nearest.to(found.text(), literals(failure.expected()))
+            : Optional.empty();
+    return near.map(n -> "Did you mean `" + n + "`? " + likeThis).orElse(likeThis);
+  }
+
+  private static boolean splitsThousands(List<Word> words, int at) {
+    return at > 0
+        && words.get(at - 1).is(WordKind.NUMBER)
+        && words.get(at).is(WordKind.NUMBER)
+        && words.get(at).text().matches("\\d{3}");
+  }
+
+  private static List<String> literals(List<String> expected) {
+    return expected.stream()
+        .filter(e -> e.matches("`[a-z]+`"))
+        .map(e -> e.substring(1, e.length() - 1))
+        .toList();
+  }
+
+  /** {@code a}, {@code a or b}, {@code a, b or c}. */
+  static String either(List<String> things) {
+    int last = things.size() - 1;
+    return last <= 0
+        ? String.join("", things)
+        : String.join(", ", things.subList(0, last)) + " or " + things.get(last);
+  }
+}
