@@ -28,6 +28,11 @@ public final class Bound {
     }
   }
 
+  /** The name of each value, in step with {@link #values}. */
+  List<String> placeholders() {
+    return List.copyOf(names);
+  }
+
   public List<Value> values() {
     return List.copyOf(values);
   }

@@ -41,7 +41,7 @@ final class Guess {
     return Nearest.to(line.first().text(), known)
         .flatMap(Declaration::named)
         .map(d -> new Meant(d, fit(d, line, 1)))
-        .filter(m -> m.head.isPresent());
+        .filter(m -> m.head.isPresent() || under == null);
   }
 
   /**

@@ -19,7 +19,6 @@ public enum Kind {
   LENGTH("length", Dimension.LENGTH),
   LENGTH_RANGE("length-range", Dimension.LENGTH),
   AREA("area", Dimension.AREA),
-  MASS("mass", Dimension.MASS),
   MASS_RANGE("mass-range", Dimension.MASS),
   TEMPERATURE("temperature", Dimension.TEMPERATURE),
   TEMPERATURE_RANGE("temperature-range", Dimension.TEMPERATURE),
@@ -51,13 +50,12 @@ public enum Kind {
   PLANTING("planting", "a planting"),
   CROP("crop", "a crop"),
   SPECIES("species", "a species"),
-  RULE("rule", "a rule"),
-  SOURCE("source", "a source");
+  RULE("rule", "a rule");
 
   private static final Map<String, Kind> BY_WORD =
       Arrays.stream(values()).collect(Collectors.toMap(k -> k.word, k -> k));
 
-  private static final Set<Kind> REFERENCES = EnumSet.range(BED, SOURCE);
+  private static final Set<Kind> REFERENCES = EnumSet.range(BED, RULE);
 
   private final String word;
   private final String expected;

@@ -114,7 +114,7 @@ final class Mistakes {
   }
 
   static Shape.Mistake negative(String amount, Kind kind) {
-    String what = StringUtils.substringBefore(kind.expected(), " in ");
+    String what = kind.expected().replaceFirst(" (in|such as) .*", "");
     return new Shape.Mistake(
         "negative-amount",
         "`" + amount + "` is below zero, which does not fit " + what + ".",

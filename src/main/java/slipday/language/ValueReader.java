@@ -36,7 +36,7 @@ final class ValueReader {
       case NUMBER -> reader.plain(at, false);
       case COUNT_RANGE -> reader.plainRange(at, true);
       case NUMBER_RANGE -> reader.plainRange(at, false);
-      case LENGTH, AREA, MASS, TEMPERATURE, WARMTH, TIME, AMOUNT -> reader.amount(at);
+      case LENGTH, AREA, TEMPERATURE, WARMTH, TIME, AMOUNT -> reader.amount(at);
       case LENGTH_RANGE,
           MASS_RANGE,
           TEMPERATURE_RANGE,
@@ -54,7 +54,7 @@ final class ValueReader {
       case SEASON -> reader.season(at);
       case TEXT -> reader.text(at);
       case PHRASE -> reader.phrase(at);
-      case ZONE, NAME, BED, LINE, LOT, PLANTING, CROP, SPECIES, RULE, SOURCE -> reader.name(at);
+      case ZONE, NAME, BED, LINE, LOT, PLANTING, CROP, SPECIES, RULE -> reader.name(at);
     };
   }
 

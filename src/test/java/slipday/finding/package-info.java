@@ -1,0 +1,5 @@
+/** Findings: folded, ranked, nearest words. */
+@NullMarked
+package slipday.finding;
+
+import org.jspecify.annotations.NullMarked;
