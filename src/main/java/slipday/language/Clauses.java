@@ -15,6 +15,7 @@ import slipday.syntax.Word;
 public final class Clauses {
   private static final List<Clause> ALL =
       Stream.concat(PlanClauses.ALL.stream(), CropClauses.ALL.stream()).toList();
+  private static final Map<Declaration, List<Clause>> UNDER = byDeclaration();
   private static final Map<Declaration, Map<String, List<Clause>>> BY_FIRST_WORD = index();
 
   private Clauses() {}
@@ -24,7 +25,15 @@ public final class Clauses {
   }
 
   public static List<Clause> under(Declaration declaration) {
-    return ALL.stream().filter(c -> c.where().contains(declaration)).toList();
+    return UNDER.getOrDefault(declaration, List.of());
+  }
+
+  private static Map<Declaration, List<Clause>> byDeclaration() {
+    Map<Declaration, List<Clause>> under = new EnumMap<>(Declaration.class);
+    for (Declaration d : Declaration.values()) {
+      under.put(d, ALL.stream().filter(c -> c.where().contains(d)).toList());
+    }
+    return under;
   }
 
   private static Map<Declaration, Map<String, List<Clause>>> index() {

@@ -22,7 +22,7 @@ public record Word(WordKind kind, String text, Source source, int start, int end
   public String unquoted() {
     return switch (kind) {
       case TEXT -> text.substring(1, text.length() - 1);
-      case OPEN_TEXT -> text.substring(1);
+      case OPEN_TEXT -> text.substring(1).stripTrailing();
       default -> text;
     };
   }
