@@ -35,6 +35,6 @@ class SingleFigureTest {
         .extracting(Finding::message)
         .asString()
         .isEqualTo(
-            "`fruits a plant` wants a whole number or two, as in `2 to 4` where `many` stands.");
+            "`fruits a plant` wants a whole number, or two such as `2 to 4` where `many` stands.");
   }
 }

@@ -38,7 +38,7 @@ class TrapsTest {
     List<String> text = new ArrayList<>();
     for (String line : section.lines().toList()) {
       if (line.startsWith(">")) {
-        text.add(StringUtils.removeStart(line.substring(1), " ").translateEscapes());
+        text.add(line.replaceFirst("^> ?", "").translateEscapes());
         kept.add(line);
       } else if (line.startsWith("==")) {
         kept.add(line);
@@ -109,7 +109,7 @@ class TrapsTest {
                     unescape(
                         s.lines()
                             .filter(l -> l.startsWith(">"))
-                            .map(l -> StringUtils.removeStart(l.substring(1), " "))
+                            .map(l -> l.replaceFirst("^> ?", ""))
                             .map(String::translateEscapes)
                             .collect(Collectors.joining("\n"))))
                     .stream());
