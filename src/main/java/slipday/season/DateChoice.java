@@ -18,6 +18,7 @@ import slipday.measure.Reason;
  * @param possible whether some day meets every condition
  * @param mends what would make an impossible season possible, a sentence each
  * @param chances at the chosen date: the chance (0 to 1) that each condition is met over the years
+ * @param chanceReasons what each of the chances was counted from
  */
 public record DateChoice(
     LocalDate date,
@@ -29,4 +30,5 @@ public record DateChoice(
     boolean possible,
     List<String> mends,
     Map<Condition, Double> chances,
+    Map<Condition, Reason> chanceReasons,
     Reason reason) {}

@@ -222,9 +222,13 @@ final class Forecaster {
     };
   }
 
-  private static String sentence(Event event, DateSpread spread) {
-    String usual = spread.usual().map(LocalDate::toString).orElse("not in the usual year");
+  private String sentence(Event event, DateSpread spread) {
+    String usual = spread.usual().map(this::dayText).orElse("not in the usual year");
     return event.words() + ": " + usual + " in the middle of the years";
+  }
+
+  private String dayText(LocalDate date) {
+    return climate.axis().dayText(climate.axis().slotOf(date));
   }
 
   private DateChoice choice(
@@ -233,6 +237,9 @@ final class Forecaster {
     Map<Condition, Double> chances = draft.chooser().chances(start, traces);
     boolean moves = !moved.isEmpty();
     Condition early = moves ? Condition.BLOOM : c.earlyBound();
+    Map<Condition, Reason> because = new EnumMap<>(Condition.class);
+    chances.forEach(
+        (condition, share) -> because.put(condition, chance(draft, condition, share, start)));
     List<String> mends =
         c.possible() ? List.of() : new Mends(draft, this::chooser, climate.axis()).sentences();
     return new DateChoice(
@@ -245,7 +252,8 @@ final class Forecaster {
         c.possible(),
         mends,
         Collections.unmodifiableMap(chances),
-        reason(draft, date, early, chances, start, moved));
+        Collections.unmodifiableMap(because),
+        reason(draft, date, early, because, moved));
   }
 
   private Optional<LocalDate> slot(java.util.OptionalInt slot) {
@@ -258,11 +266,10 @@ final class Forecaster {
       Draft draft,
       LocalDate date,
       Condition early,
-      Map<Condition, Double> chances,
-      int start,
+      Map<Condition, Reason> chances,
       List<Reason> moved) {
     List<Reason> from = new ArrayList<>(moved);
-    chances.forEach((condition, chance) -> from.add(chance(draft, condition, chance, start)));
+    from.addAll(chances.values());
     from.addAll(draft.needs().reasons().getOrDefault(Event.PLANT_OUT, List.of()));
     from.add(garden.site().frostRisk().reason());
     from.add(climate.reason());
@@ -272,7 +279,7 @@ final class Forecaster {
           0,
           p.places()
               .reason(p.plantOutOn().isPresent() ? PlanClauses.PLANT_OUT_ON : PlanClauses.SOW_ON));
-      return Reason.derived(date + ", as the plan fixes it", from);
+      return Reason.derived(dayText(date) + ", as the plan fixes it", from);
     }
     String bound =
         draft.choice().possible()
@@ -280,7 +287,7 @@ final class Forecaster {
                 + early.words()
                 + " keeps it from being earlier"
             : "no day meets every condition; " + draft.choice().lateBound().words() + " fails";
-    return Reason.derived(date + ": " + bound, from);
+    return Reason.derived(dayText(date) + ": " + bound, from);
   }
 
   /** {@code frost risk: met in 27 of 30 years; frozen in 2003, 2010, 2019}. */

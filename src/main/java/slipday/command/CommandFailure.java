@@ -1,0 +1,21 @@
+package slipday.command;
+
+/** The command can't be carried out: a message for the gardener, and exit code 2. */
+final class CommandFailure extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final String help;
+
+  /**
+   * @param message a full sentence
+   * @param help what to do; may be empty
+   */
+  CommandFailure(String message, String help) {
+    super(message);
+    this.help = help;
+  }
+
+  String help() {
+    return help;
+  }
+}

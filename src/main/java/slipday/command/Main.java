@@ -1,0 +1,93 @@
+package slipday.command;
+
+import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.Arrays;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.UsageMessageSpec;
+
+/** {@code slipday}: a season plan in text becomes dates, crossings and a calendar. */
+public final class Main {
+  private static final Map<String, String> EXIT_CODES =
+      Map.of(
+          "0", "all is well",
+          "1", "there are findings of error level",
+          "2", "the command, or a file it names, can't be used");
+
+  private Main() {}
+
+  public static void main(String[] args) {
+    OutputStream out = new FileOutputStream(FileDescriptor.out);
+    OutputStream err = new FileOutputStream(FileDescriptor.err);
+    Streams streams = Streams.of(System.in, out, err, System.getenv(), Main::onTerminal);
+    System.exit(run(streams, args));
+  }
+
+  /** From Java 22 on there is a console even where its output goes to a file. */
+  private static boolean onTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException e) {
+      return true;
+    }
+  }
+
+  /**
+   * Runs a command as {@code main} does, without ending the process.
+   *
+   * @return the exit code: 0 all is well, 1 findings of error level, 2 unusable
+   */
+  public static int run(
+      InputStream in, OutputStream out, OutputStream err, Map<String, String> env, String... args) {
+    return run(Streams.of(in, out, err, env, () -> false), args);
+  }
+
+  static int run(Streams streams, String... args) {
+    int code = commandLine(streams, args).execute(args);
+    streams.out().flush();
+    String failure = streams.out().failure().orElse("");
+    if (!failure.isEmpty()) {
+      streams.err().print("slipday: The result can't be written: " + failure + ".\n");
+      code = Exit.UNUSABLE;
+    }
+    streams.err().flush();
+    return code;
+  }
+
+  /** Only the command asked for is made ready, since reading them all takes a while. */
+  static CommandLine commandLine(Streams streams, String... args) {
+    CommandLine line = new CommandLine(new SlipdayCommand(streams));
+    String asked = Arrays.stream(args).filter(a -> !a.startsWith("-")).findFirst().orElse("");
+    Commands.named(asked, streams)
+        .ifPresentOrElse(
+            command -> line.addSubcommand(asked, command),
+            () -> Commands.all(streams).forEach(line::addSubcommand));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setUsageHelpWidth(80);
+    line.setUsageHelpAutoWidth(false);
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    line.setOut(streams.out().printer());
+    line.setErr(streams.err().printer());
+    line.setParameterExceptionHandler((e, a) -> Mishaps.usage(e, streams));
+    line.setExecutionExceptionHandler((e, l, r) -> Mishaps.fault(e, streams));
+    describe(line);
+    line.getSubcommands().values().forEach(Main::describe);
+    return line;
+  }
+
+  private static void describe(CommandLine line) {
+    UsageMessageSpec usage = line.getCommandSpec().usageMessage();
+    usage.exitCodeListHeading("%nExit codes:%n");
+    usage.exitCodeList(new java.util.TreeMap<>(EXIT_CODES));
+    line.getCommandSpec().exitCodeOnExecutionException(Exit.UNUSABLE);
+    line.getCommandSpec().exitCodeOnInvalidInput(Exit.UNUSABLE);
+  }
+}

@@ -1,0 +1,89 @@
+package slipday.output;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lines of text for a terminal: cleaned, measured and wrapped. */
+final class Lines {
+  /** No line of ours is longer than this many columns. */
+  static final int WIDEST = 100;
+
+  private Lines() {}
+
+  /**
+   * A text of the user's that can't steer the terminal: tabs become spaces, marks without width go,
+   * other control characters show as a replacement character.
+   */
+  static String clean(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints().forEach(c -> clean(c, out));
+    return out.toString();
+  }
+
+  private static void clean(int c, StringBuilder out) {
+    if (c == '\t') {
+      out.append(' ');
+    } else if (Character.getType(c) == Character.FORMAT) {
+      out.append("");
+    } else if (Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE) {
+      out.append('\uFFFD');
+    } else {
+      out.appendCodePoint(c);
+    }
+  }
+
+  /** Columns a cleaned text takes: a mark set on the letter before it takes none. */
+  static int width(String text) {
+    return (int) text.codePoints().filter(c -> !isMark(c)).count();
+  }
+
+  private static boolean isMark(int c) {
+    int type = Character.getType(c);
+    return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
+  }
+
+  static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(0, width - width(text)));
+  }
+
+  static String paddedLeft(String text, int width) {
+    return " ".repeat(Math.max(0, width - width(text))) + text;
+  }
+
+  /**
+   * Wrapped at spaces.
+   *
+   * @param first what stands before the first line
+   * @param next what stands before the others
+   */
+  static List<String> wrapped(String first, String next, String text) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder(first);
+    boolean fresh = true;
+    for (String word : clean(text).split(" ", -1)) {
+      if (!fresh && width(line.toString()) + 1 + width(word) > WIDEST) {
+        lines.add(line.toString().stripTrailing());
+        line = new StringBuilder(next);
+        fresh = true;
+      }
+      line.append(fresh ? "" : " ").append(word);
+      fresh = false;
+    }
+    lines.add(line.toString().stripTrailing());
+    return lines;
+  }
+
+  /** Wrapped, with the same indent on every line but a lead on the first. */
+  static String hung(String lead, String text) {
+    return String.join("\n", wrapped(lead, " ".repeat(width(lead)), text)) + "\n";
+  }
+
+  /** {@code 1 error}, {@code 2 errors}. */
+  static String count(long n, String word) {
+    return n + " " + word + (n == 1 ? "" : "s");
+  }
+
+  static String percent(double share) {
+    return Math.round(share * 100) + " %";
+  }
+}

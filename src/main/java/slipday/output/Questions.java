@@ -1,0 +1,233 @@
+package slipday.output;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import slipday.climate.Climate;
+import slipday.climate.WeatherYear;
+import slipday.finding.Finding;
+import slipday.garden.Garden;
+import slipday.garden.Named;
+import slipday.measure.Reason;
+import slipday.measure.Reasoned;
+import slipday.output.Question.YearDay;
+import slipday.season.Apart;
+import slipday.season.DateSpread;
+import slipday.season.Event;
+import slipday.season.Exposure;
+import slipday.season.Nicking;
+import slipday.season.PlantingSeason;
+import slipday.season.PollinationPlan;
+import slipday.season.Season;
+import slipday.season.Traces;
+
+/** Everything about a plan that can be asked "why". */
+public final class Questions {
+  private final List<Question> all = new ArrayList<>();
+  private final Set<String> subjects = new LinkedHashSet<>();
+
+  private Questions() {}
+
+  /**
+   * @param season empty where mistakes keep it from being reckoned: then only findings are asked
+   */
+  public static Questions of(Garden garden, Optional<Season> season, List<Finding> findings) {
+    Questions questions = new Questions();
+    questions.name(garden);
+    season.ifPresent(questions::season);
+    questions.findings(findings);
+    return questions;
+  }
+
+  private void name(Garden garden) {
+    garden.plantings().forEach(this::name);
+    garden.crosses().forEach(this::name);
+    garden.beds().forEach(this::name);
+    garden.lots().forEach(this::name);
+    garden.lines().forEach(this::name);
+    garden.outsiders().forEach(this::name);
+    name(garden.site());
+  }
+
+  private void name(Named thing) {
+    subjects.add(thing.name());
+  }
+
+  private void season(Season season) {
+    Days days = new Days(season.garden().season().first(), season.garden().season().last());
+    for (PlantingSeason p : season.plantings()) {
+      planting(p, season.climate(), days);
+    }
+    season.exposures().stream()
+        .collect(
+            java.util.stream.Collectors.groupingBy(
+                e -> List.of(e.receiver().name(), e.source().name()),
+                LinkedHashMap::new,
+                java.util.stream.Collectors.toList()))
+        .values()
+        .forEach(this::exposure);
+    season.nickings().forEach(this::nicking);
+    season.apart().forEach(this::apart);
+    season.pollinations().forEach(this::pollination);
+    climate(season);
+  }
+
+  private void planting(PlantingSeason p, Climate climate, Days days) {
+    for (Map.Entry<Event, Reasoned<DateSpread>> date : p.dates().entrySet()) {
+      Event event = date.getKey();
+      DateSpread spread = date.getValue().value();
+      Question question =
+          Question.of(
+              p.name(), event.id(), answer(spread, days), List.of(date.getValue().reason()));
+      String fruiting = "first-" + p.planting().line().sex().fruitingFlower() + "-flowers";
+      String words = hyphened(event.words());
+      Set<String> aliases = event == Event.FIRST_FRUITING ? Set.of(words, fruiting) : Set.of(words);
+      all.add(question.orAs(aliases).in(years(p, event, spread, climate)));
+    }
+    p.choice()
+        .chanceReasons()
+        .forEach(
+            (condition, reason) ->
+                all.add(
+                    Question.of(
+                            p.name(),
+                            hyphened(condition.name()),
+                            reason.says(),
+                            List.of(reason, p.choice().reason()))
+                        .orAs(Set.of(hyphened(condition.words())))));
+  }
+
+  private static String answer(DateSpread spread, Days days) {
+    String usual = days.day(spread.usual());
+    return spread.decided()
+        ? usual
+        : usual + " (" + days.day(spread.early()) + " to " + days.day(spread.late()) + ")";
+  }
+
+  private static List<YearDay> years(
+      PlantingSeason p, Event event, DateSpread spread, Climate climate) {
+    List<WeatherYear> years = climate.usableYears();
+    if (spread.decided() || years.size() != p.traces().years()) {
+      return List.of();
+    }
+    return IntStream.range(0, years.size())
+        .mapToObj(
+            year ->
+                new YearDay(
+                    years.get(year).label(),
+                    day(p.traces().slot(event, year * Traces.PACES + 1), climate)))
+        .toList();
+  }
+
+  private static Optional<LocalDate> day(int slot, Climate climate) {
+    return slot == Traces.NEVER ? Optional.empty() : Optional.of(climate.axis().dateOf(slot));
+  }
+
+  /** All exposures of one planting to one source; a neighbour may grow several crops. */
+  private void exposure(List<Exposure> several) {
+    Exposure first = several.get(0);
+    String danger = several.stream().anyMatch(Exposure::intoSeed) ? "into its seed" : "no danger";
+    String chance =
+        first.chance().map(c -> "together in " + Lines.percent(c) + " of years, ").orElse("");
+    all.add(
+        Question.of(
+                first.receiver().name(),
+                "pollen-of-" + first.source().name(),
+                chance + danger,
+                several.stream().map(Exposure::reason).toList())
+            .orAs(Set.of(first.source().name())));
+  }
+
+  private void nicking(Nicking n) {
+    all.add(
+        Question.of(
+            n.cross().name(),
+            "nicking",
+            Lines.count(n.mornings().usual(), "morning") + " together",
+            List.of(n.reason())));
+  }
+
+  private void apart(Apart a) {
+    all.add(
+        Question.of(
+            a.asking().name(),
+            "apart-from-" + a.other().name(),
+            a.honoured() ? "apart" : "not apart",
+            List.of(a.reason())));
+  }
+
+  private void pollination(PollinationPlan p) {
+    all.add(
+        Question.of(p.subject(), "flowers-wanted", p.reason().says(), List.of(p.reason()))
+            .orAs(Set.of("hand-pollination", "pollinate")));
+  }
+
+  private void climate(Season season) {
+    String site = season.garden().site().name();
+    Climate climate = season.climate();
+    climate.lastSpringFrost().ifPresent(law -> frost(site, "last-frost", law.reason()));
+    climate.firstAutumnFrost().ifPresent(law -> frost(site, "first-frost", law.reason()));
+    frost(site, "frost-risk", season.garden().site().frostRisk().reason());
+    if (!climate.reasons().isEmpty()) {
+      all.add(Question.of(site, "weather", "", climate.reasons()));
+    }
+  }
+
+  private void frost(String site, String topic, Reason reason) {
+    all.add(Question.of(site, topic, reason.says(), List.of(reason)));
+  }
+
+  private void findings(List<Finding> findings) {
+    Map<List<String>, List<Finding>> bySubject = new LinkedHashMap<>();
+    for (Finding f : findings) {
+      bySubject.computeIfAbsent(List.of(f.subject(), f.rule()), k -> new ArrayList<>()).add(f);
+    }
+    bySubject.forEach((key, found) -> all.add(Question.of(key.get(0), key.get(1), found)));
+  }
+
+  static String hyphened(String words) {
+    return words.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
+  }
+
+  /** Every name of a thing that can be asked about. */
+  public Set<String> subjects() {
+    return subjects;
+  }
+
+  /** Every rule that found something. */
+  public List<String> rules() {
+    return all.stream()
+        .filter(q -> !q.findings().isEmpty())
+        .map(Question::topic)
+        .distinct()
+        .toList();
+  }
+
+  public List<Question> about(String subject) {
+    return all.stream().filter(q -> q.subject().equals(subject)).toList();
+  }
+
+  /** What a rule found, whatever it is about. */
+  public List<Question> ofRule(String rule) {
+    return all.stream().filter(q -> !q.findings().isEmpty() && q.topic().equals(rule)).toList();
+  }
+
+  /** The question a topic means: by its name, another word for it, or its beginning. */
+  public Optional<Question> find(String subject, String topic) {
+    String wanted = hyphened(topic);
+    List<Question> about = about(subject);
+    Optional<Question> exact =
+        about.stream()
+            .filter(q -> q.topic().equalsIgnoreCase(wanted) || q.aliases().contains(wanted))
+            .findFirst();
+    List<Question> begun = about.stream().filter(q -> q.topic().startsWith(wanted)).toList();
+    return exact.or(() -> begun.size() == 1 ? Optional.of(begun.get(0)) : Optional.empty());
+  }
+}

@@ -1,0 +1,19 @@
+package slipday.output;
+
+import slipday.output.data.SeasonData;
+
+/** The first lines of every report. */
+final class Titles {
+  private Titles() {}
+
+  static String of(String what, SeasonData season) {
+    return Lines.clean(what + " " + season.label() + ", " + season.title());
+  }
+
+  /** Which model the dates are from. */
+  static String model(SeasonData season) {
+    return season.weatherYears() > 0
+        ? "Walked through " + Lines.count(season.weatherYears(), "weather year") + ".\n"
+        : "In calendar days, from the plan's own frost dates: there is no weather record.\n";
+  }
+}
