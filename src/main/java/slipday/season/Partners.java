@@ -6,10 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slipday.garden.CropFacts;
 import slipday.garden.Cross;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
+import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 
@@ -20,6 +22,7 @@ import slipday.measure.Reasoned;
 final class Partners {
   private static final double SURE = 0.95;
   private static final int ENOUGH_MORNINGS = 5;
+  private static final double FOR_WEEKS = 28;
 
   private final Garden garden;
   private final Forecaster forecaster;
@@ -150,6 +153,20 @@ final class Partners {
     return there.chance() >= back.chance() ? there : back;
   }
 
+  /** Such a vine goes on as long as it grows, so days put off are no promise. */
+  private static boolean flowersForWeeks(Planting planting) {
+    return planting.facts().valueOr(CropFacts.BLOOMS_FOR, Range.of(0)).high() >= FOR_WEEKS;
+  }
+
+  private static String apartText(boolean honoured, boolean lasting, double chance, int slack) {
+    if (honoured) {
+      return "apart in all but " + Math.round(chance * 100) + " % of years";
+    }
+    return lasting
+        ? "plants that flower for weeks, as long as they grow, can't be kept apart by their dates"
+        : "even " + slack + " days later, the most that still ripens, they bloom together";
+  }
+
   private Apart apart(Planting asking, Planting other, Reasoned<String> wish) {
     double risk = garden.site().frostRisk().value();
     Traces fixed = traces(other.name());
@@ -168,7 +185,8 @@ final class Partners {
         delay = days;
       }
     }
-    boolean honoured = best.chance() <= risk + 1e-9;
+    boolean lasting = flowersForWeeks(asking) || flowersForWeeks(other);
+    boolean honoured = !lasting && best.chance() <= risk + 1e-9;
     if (honoured && delay > 0) {
       move(
           asking.name(),
@@ -177,11 +195,7 @@ final class Partners {
           wish.reason());
     }
     Reason reason =
-        Reason.derived(
-            honoured
-                ? "apart in all but " + Math.round(best.chance() * 100) + " % of years"
-                : "even " + slack + " days later, the most that still ripens, they bloom together",
-            wish.reason());
+        Reason.derived(apartText(honoured, lasting, best.chance(), slack), wish.reason());
     return new Apart(
         asking,
         other,
