@@ -172,7 +172,8 @@ final class Partners {
     Traces fixed = traces(other.name());
     Overlap.Meeting best = together(asking, traces(asking.name()), other, fixed);
     int delay = 0;
-    int slack = slack(asking.name());
+    boolean lasting = flowersForWeeks(asking) || flowersForWeeks(other);
+    int slack = lasting ? 0 : slack(asking.name());
     for (int days = 1; days <= slack && best.chance() > risk; days++) {
       Traces moved = traces(asking.name(), start(asking.name()) + days);
       Overlap.Meeting tried = together(asking, moved, other, fixed);
@@ -185,7 +186,6 @@ final class Partners {
         delay = days;
       }
     }
-    boolean lasting = flowersForWeeks(asking) || flowersForWeeks(other);
     boolean honoured = !lasting && best.chance() <= risk + 1e-9;
     if (honoured && delay > 0) {
       move(
