@@ -178,7 +178,7 @@ class CropFilesTest {
   @Test
   void growthStopsAboveItsBase() {
     assertThat(LIBRARY.facts().filter(f -> f.clause() == CropClauses.GROWTH))
-        .hasSize(23)
+        .hasSize(24)
         .allSatisfy(
             f -> {
               if (f.bound().has("limit")) {
