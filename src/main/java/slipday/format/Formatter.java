@@ -24,7 +24,7 @@ public final class Formatter {
 
   private static final int VALUE_COLUMN = 17;
   private static final int COMMENT_COLUMN = 40;
-  private static final int LEAST_GAP = 2;
+  private static final int COMMENT_GAP = 2;
 
   private final List<Row> rows;
   private @Nullable Declaration open;
@@ -69,7 +69,7 @@ public final class Formatter {
     out.append(line);
     if (comment.isPresent()) {
       int width = line.codePointCount(0, line.length());
-      int gap = code.isEmpty() ? 0 : Math.max(COMMENT_COLUMN - width, LEAST_GAP);
+      int gap = code.isEmpty() ? 0 : Math.max(COMMENT_COLUMN - width, COMMENT_GAP);
       out.append(" ".repeat(gap)).append(comment.get().text());
     }
     out.append('\n');
@@ -91,7 +91,7 @@ public final class Formatter {
   }
 
   private static String clause(Clause clause, Line line) {
-    int gap = Math.max(VALUE_COLUMN - CLAUSE_COLUMN - clause.name().length(), LEAST_GAP);
+    int gap = Math.max(VALUE_COLUMN - CLAUSE_COLUMN - clause.name().length(), 1);
     return joined(clause.name(), " ".repeat(gap), rest(line, clause.words().size()));
   }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import slipday.language.Texts;
 import slipday.testing.Golden;
 
@@ -20,6 +22,13 @@ class FormatterTest {
   void theSampleIsInCanonicalLayout() {
     assertThat(Texts.findings(SAMPLE)).isEmpty();
     assertThat(format(SAMPLE)).isEqualTo(SAMPLE);
+  }
+
+  @ParameterizedTest
+  @MethodSource("slipday.language.Plans#files")
+  void everyPlanAndCropFileIsInCanonicalLayout(Path file) {
+    String text = Golden.read(file);
+    assertThat(format(text)).isEqualTo(text);
   }
 
   @Test
@@ -40,7 +49,7 @@ class FormatterTest {
     assertThat(format("bed a\nsize 3 m x 1 m\n\tgrew   squash  in 2025"))
         .isEqualTo("bed a\n  size           3 m x 1 m\n  grew           squash in 2025\n");
     assertThat(format("site a\ncolder than the station by 1 C"))
-        .isEqualTo("site a\n  colder than the station by  1 C\n");
+        .isEqualTo("site a\n  colder than the station by 1 C\n");
   }
 
   @Test
