@@ -80,9 +80,24 @@ final class Forecaster {
     DateChooser chooser = chooser(needs);
     Optional<LocalDate> fixed = fixedStart(planting, needs);
     DateChooser.Choice choice =
-        choices.computeIfAbsent(Kind.of(planting), kind -> chooser.choose());
+        choices.computeIfAbsent(Kind.of(planting), kind -> choose(needs, chooser));
     int start = fixed.map(climate.axis()::slotOf).orElse(choice.start());
     return new Draft(planting, needs, chooser, choice, start, fixed.isPresent());
+  }
+
+  /**
+   * Where the soil that is wanted comes too late for fruit to ripen, the least in which seed comes
+   * up is taken: in a cool garden that is what is done.
+   */
+  private DateChooser.Choice choose(Needs needs, DateChooser chooser) {
+    DateChooser.Choice wanted = chooser.choose();
+    boolean coldSoil = wanted.earlyBound() == Condition.SOIL || wanted.earliest().isEmpty();
+    boolean lower = needs.soilAtLeast().filter(s -> s > needs.soilLeast()).isPresent();
+    if (wanted.possible() || !coldSoil || !lower) {
+      return wanted;
+    }
+    DateChooser.Choice least = chooser(needs.withSoilAtLeast(needs.soilLeast())).choose();
+    return least.possible() || least.start() < wanted.start() ? least : wanted;
   }
 
   private DateChooser chooser(Needs needs) {

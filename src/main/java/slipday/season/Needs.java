@@ -14,6 +14,8 @@ import slipday.measure.Reason;
  * @param malesEarlier days, quick to slow, before the first fruiting flower
  * @param blooms days of flowering
  * @param seedRipe from pollination to full seed; empty if unknown
+ * @param soilAtLeast soil wanted for sowing or planting out
+ * @param soilLeast soil in which seed comes up at all
  * @param reasons for each event, what its reckoning rests on
  */
 @SuppressWarnings("ArrayRecordComponent") // read by pace in the inner loop, never compared
@@ -38,6 +40,104 @@ record Needs(
     double killedAt,
     double bedColder,
     Optional<Double> soilAtLeast,
+    double soilLeast,
     Optional<Double> nightsAtLeast,
     Optional<Double> heatEnds,
-    Map<Event, List<Reason>> reasons) {}
+    Map<Event, List<Reason>> reasons) {
+
+  Needs withSoilAtLeast(double celsius) {
+    return with(
+        indoors,
+        age,
+        soilWarmer,
+        coverDays,
+        coverWarmer,
+        guardsTo,
+        ripe,
+        seedRipe,
+        Optional.of(celsius));
+  }
+
+  /** The same with a share of the time from pollination to ripe. */
+  Needs withRipening(double factor) {
+    return with(
+        indoors,
+        age,
+        soilWarmer,
+        coverDays,
+        coverWarmer,
+        guardsTo,
+        ripe.map(s -> s.times(factor)),
+        seedRipe.map(s -> s.times(factor)),
+        soilAtLeast);
+  }
+
+  Needs startedIndoors(int days) {
+    return with(
+        true, days, soilWarmer, coverDays, coverWarmer, guardsTo, ripe, seedRipe, soilAtLeast);
+  }
+
+  Needs mulched(double warmer) {
+    return with(
+        indoors,
+        age,
+        soilWarmer + warmer,
+        coverDays,
+        coverWarmer,
+        guardsTo,
+        ripe,
+        seedRipe,
+        soilAtLeast);
+  }
+
+  /** Under a tunnel: soil under it warms by half as much as the air. */
+  Needs tunnelled(double days, double warmer, double guards) {
+    return with(
+        indoors,
+        age,
+        soilWarmer + warmer / 2,
+        days,
+        Math.max(coverWarmer, warmer),
+        Optional.of(guards),
+        ripe,
+        seedRipe,
+        soilAtLeast);
+  }
+
+  private Needs with(
+      boolean startedIndoors,
+      int days,
+      double warmerSoil,
+      double covered,
+      double warmerAir,
+      Optional<Double> guards,
+      Optional<Stage> toRipe,
+      Optional<Stage> toSeed,
+      Optional<Double> soil) {
+    return new Needs(
+        startedIndoors,
+        days,
+        indoorCelsius,
+        emergence,
+        warmerSoil,
+        covered,
+        warmerAir,
+        guards,
+        standsStill,
+        fromEvent,
+        flowers,
+        hasMales,
+        malesEarlier,
+        blooms,
+        toRipe,
+        toSeed,
+        seedSaved,
+        killedAt,
+        bedColder,
+        soil,
+        soilLeast,
+        nightsAtLeast,
+        heatEnds,
+        reasons);
+  }
+}

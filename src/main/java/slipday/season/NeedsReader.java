@@ -23,6 +23,7 @@ final class NeedsReader {
   private static final double SEEDLING_AGE = 21;
   private static final double REFERENCE = 22;
   private static final double NEVER_KILLED = -60;
+  private static final double COLDEST_SOIL = 5;
 
   private final Garden garden;
   private final Planting planting;
@@ -71,6 +72,7 @@ final class NeedsReader {
         note(Event.BLOOM_ENDS, facts.get(CropFacts.KILLED_AT)).orElse(NEVER_KILLED),
         planting.bed().map(b -> b.colder()).orElse(0.0),
         note(Event.PLANT_OUT, facts.get(indoors ? CropFacts.SET_OUT_AT : CropFacts.SOW_AT)),
+        facts.get(CropFacts.GERMINATES).map(g -> g.value().low()).orElse(COLDEST_SOIL),
         indoors ? note(Event.PLANT_OUT, facts.get(CropFacts.CHILLED_BELOW)) : Optional.empty(),
         facts.get(CropFacts.HEAT).map(h -> h.value().ends()),
         reasons);

@@ -13,4 +13,12 @@ record Stage(boolean heat, double[] need, double base, double limit) {
   static Stage days(double quick, double usual, double slow) {
     return new Stage(false, new double[] {quick, usual, slow}, 0, Double.POSITIVE_INFINITY);
   }
+
+  Stage times(double factor) {
+    double[] scaled = need.clone();
+    for (int i = 0; i < scaled.length; i++) {
+      scaled[i] *= factor;
+    }
+    return new Stage(heat, scaled, base, limit);
+  }
 }
