@@ -28,6 +28,9 @@ final class Crossing {
   private final Garden garden;
   private final List<PlantingSeason> plantings;
   private final Map<String, String> groups = new HashMap<>();
+  private final Map<Meets, Overlap.Meeting> meetings = new HashMap<>();
+
+  private record Meets(Traces donor, Event sheds, Traces receiver) {}
 
   Crossing(Garden garden, List<PlantingSeason> plantings) {
     this.garden = garden;
@@ -97,9 +100,7 @@ final class Crossing {
     if (degree.isEmpty() || far) {
       return Optional.empty();
     }
-    Overlap.Meeting meeting =
-        Overlap.of(
-            donor.traces(), Overlap.sheds(from.line().sex()), receiver.traces(), Event.BLOOM_ENDS);
+    Overlap.Meeting meeting = meeting(donor, receiver);
     if (meeting.chance() <= 0) {
       return Optional.empty();
     }
@@ -129,6 +130,14 @@ final class Crossing {
                     + to.name()
                     + "` has flowers that set fruit",
                 reasons)));
+  }
+
+  /** Plantings of one kind share their traces, and so what comes of comparing them. */
+  private Overlap.Meeting meeting(PlantingSeason donor, PlantingSeason receiver) {
+    Event sheds = Overlap.sheds(donor.planting().line().sex());
+    return meetings.computeIfAbsent(
+        new Meets(donor.traces(), sheds, receiver.traces()),
+        m -> Overlap.of(m.donor(), m.sheds(), m.receiver(), Event.BLOOM_ENDS));
   }
 
   private static Reason bloom(PlantingSeason p) {
