@@ -1,0 +1,71 @@
+package slipday.app;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.atn.PredictionMode;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import slipday.language.Binder;
+import slipday.source.Source;
+import slipday.syntax.SeasonFile;
+import slipday.syntax.SeasonParser;
+import slipday.syntax.grammar.SeasonLexer;
+
+/** A plan of 200,000 lines: ANTLR's bare parse of it, our lines, their meaning, and the whole check. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 5, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(2)
+public class PlanBench {
+  private String text = "";
+  private byte[] bytes = {};
+
+  @Setup
+  public void write() {
+    text = LargePlan.of(200_000, 300);
+    bytes = text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The rival: the generated parser alone, with its tree, as anybody would call it. */
+  @Benchmark
+  public Object bareParse() {
+    SeasonLexer lexer = new SeasonLexer(CharStreams.fromString(text));
+    lexer.removeErrorListeners();
+    var parser = new slipday.syntax.grammar.SeasonParser(new CommonTokenStream(lexer));
+    parser.removeErrorListeners();
+    parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
+    return parser.file();
+  }
+
+  @Benchmark
+  public SeasonFile lines() {
+    return SeasonParser.parse(Source.of("large.season", text)).value();
+  }
+
+  @Benchmark
+  public Object meaning() {
+    return SeasonParser.parse(Source.of("large.season", text)).then(Binder::bind);
+  }
+
+  @Benchmark
+  public List<?> wholeCheck() {
+    return new Pipeline(FileTexts.onDisk(), false)
+        .check(new ByteArrayInputStream(bytes), "large.season", Path.of("."))
+        .findings();
+  }
+}
