@@ -1,12 +1,15 @@
 package slipday.output.calendar;
 
+import static java.time.ZoneOffset.UTC;
+
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.temporal.Temporal;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import net.fortuna.ical4j.model.Component;
@@ -19,6 +22,7 @@ import net.fortuna.ical4j.model.component.VAlarm;
 import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.component.VToDo;
 import net.fortuna.ical4j.model.parameter.Related;
+import net.fortuna.ical4j.model.parameter.TzId;
 import net.fortuna.ical4j.model.property.Action;
 import net.fortuna.ical4j.model.property.Categories;
 import net.fortuna.ical4j.model.property.Description;
@@ -32,6 +36,7 @@ import net.fortuna.ical4j.model.property.Summary;
 import net.fortuna.ical4j.model.property.Transp;
 import net.fortuna.ical4j.model.property.Trigger;
 import net.fortuna.ical4j.model.property.Uid;
+import net.fortuna.ical4j.model.property.XProperty;
 import slipday.season.chore.Chore;
 import slipday.season.chore.ChoreBook;
 import slipday.season.chore.ChoreTime;
@@ -39,6 +44,8 @@ import slipday.season.chore.ChoreTime;
 /** A chore as an event or a task. */
 final class Entry {
   private static final String CAUTION = "CAUTION: ";
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss", Locale.ROOT);
 
   private final ChoreBook book;
   private final boolean tasks;
@@ -55,7 +62,7 @@ final class Entry {
 
   /** A new entry's content lines; the season's first day stands for when it was made. */
   List<String> first(Chore chore) {
-    Instant made = book.firstDay().atStartOfDay(java.time.ZoneOffset.UTC).toInstant();
+    Instant made = book.firstDay().atStartOfDay(UTC).toInstant();
     return lines(chore, new DtStamp(made), new Sequence(0));
   }
 
@@ -85,9 +92,9 @@ final class Entry {
 
   private List<Property> times(ChoreTime time) {
     if (time instanceof ChoreTime.Hours hours) {
-      Temporal from = clock(hours.from());
-      Temporal to = clock(hours.to());
-      return List.of(new DtStart<>(from), tasks ? new Due<>(to) : new DtEnd<>(to));
+      return List.of(
+          clock(Property.DTSTART, hours.from()),
+          clock(tasks ? Property.DUE : Property.DTEND, hours.to()));
     }
     LocalDate first = time.start().toLocalDate();
     if (!tasks) {
@@ -103,8 +110,16 @@ final class Entry {
     return time instanceof ChoreTime.Days days && days.first().equals(days.last());
   }
 
-  private Temporal clock(LocalDateTime time) {
-    return zoneKnown ? time.atZone(book.zone()) : time.atZone(book.zone()).toInstant();
+  /**
+   * As text: the library's own date properties move an hour on the last days before the clocks go
+   * forward (ical4j 4.2.0, New York, 10 March 2027).
+   */
+  private Property clock(String property, LocalDateTime time) {
+    return zoneKnown
+        ? new XProperty(
+            property, new ParameterList(List.of(new TzId(book.zone().getId()))), CLOCK.format(time))
+        : new XProperty(
+            property, CLOCK.format(time.atZone(book.zone()).withZoneSameInstant(UTC)) + "Z");
   }
 
   private VAlarm alarm(Chore chore) {
@@ -125,13 +140,16 @@ final class Entry {
         .collect(Collectors.joining("\n\n"));
   }
 
-  /** Without what a calendar's text may not hold: control characters, but for line ends. */
+  /**
+   * Without what a calendar's text may not hold (control characters, but for line ends) and without
+   * the spaces around it, which readers drop.
+   */
   static String plain(String text) {
     StringBuilder plain = new StringBuilder(text.length());
     text.replace("\r\n", "\n")
         .codePoints()
         .map(c -> Character.isISOControl(c) && c != '\n' ? ' ' : c)
         .forEach(plain::appendCodePoint);
-    return plain.toString();
+    return plain.toString().strip();
   }
 }

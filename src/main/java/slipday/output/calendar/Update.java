@@ -1,11 +1,13 @@
 package slipday.output.calendar;
 
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import net.fortuna.ical4j.model.property.DtStamp;
@@ -26,6 +28,8 @@ final class Update {
           "TRIGGER");
   private static final Set<String> MARKS = Set.of("UID", "DTSTAMP", "LAST-MODIFIED", "SEQUENCE");
   private static final String CANCELLED = "CANCELLED";
+  private static final DateTimeFormatter UTC =
+      DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmssX", Locale.ROOT);
   private static final int DATE_DIGITS = 8;
 
   private final Part earlier;
@@ -83,15 +87,15 @@ final class Update {
   }
 
   private static Optional<LocalDate> day(String value, ZoneId zone) {
-    if (value.matches("[0-9]{8}T[0-9]{6}Z")) {
-      DateTimeFormatter utc =
-          DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmssX", java.util.Locale.ROOT);
-      return Optional.of(utc.parse(value, Instant::from).atZone(zone).toLocalDate());
+    try {
+      if (value.endsWith("Z")) {
+        return Optional.of(UTC.parse(value, Instant::from).atZone(zone).toLocalDate());
+      }
+      String date = value.substring(0, Math.min(DATE_DIGITS, value.length()));
+      return Optional.of(LocalDate.parse(date, DateTimeFormatter.BASIC_ISO_DATE));
+    } catch (DateTimeException e) {
+      return Optional.empty(); // no day a calendar could tell
     }
-    return value.matches("[0-9]{8}(T[0-9]{6})?")
-        ? Optional.of(
-            LocalDate.parse(value.substring(0, DATE_DIGITS), DateTimeFormatter.BASIC_ISO_DATE))
-        : Optional.empty();
   }
 
   /** Cancelled: as it was, but for its marks, its status and its alarm, which must not ring. */

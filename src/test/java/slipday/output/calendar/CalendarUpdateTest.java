@@ -1,0 +1,175 @@
+package slipday.output.calendar;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static slipday.output.calendar.Books.book;
+import static slipday.output.calendar.Books.sow;
+import static slipday.output.calendar.Books.update;
+import static slipday.output.calendar.Books.write;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import slipday.season.chore.Chore;
+import slipday.source.Source;
+
+/** An earlier file brought up to date (RFC 5546 on SEQUENCE and STATUS). */
+class CalendarUpdateTest {
+  private static final String OWN_EVENT =
+      "BEGIN:VEVENT\r\nUID:aunt-agda\r\nDTSTAMP:20270101T120000Z\r\n"
+          + "DTSTART;TZID=Europe/Oslo;VALUE=DATE-TIME:20270612T120000\r\n"
+          + "summary;LANGUAGE=nn:Tante Agda k\r\n jem\r\nX-CAKE:yes\r\nEND:VEVENT\r\n";
+  private static final String OWN_ZONE =
+      "BEGIN:VTIMEZONE\r\nTZID:Europe/Oslo\r\nBEGIN:STANDARD\r\nDTSTART:19961027T030000\r\n"
+          + "TZOFFSETFROM:+0200\r\nTZOFFSETTO:+0100\r\nEND:STANDARD\r\nEND:VTIMEZONE\r\n";
+
+  @Test
+  void nothingChangedNothingChanges() {
+    Chore[] chores = Books.hardTexts().toArray(Chore[]::new);
+    String first = write(book(chores));
+    assertThat(update(book(chores), first)).isEqualTo(first);
+  }
+
+  @Test
+  void whatIsUnchangedStaysByteForByte() {
+    String first = write(book(sow("a", 5, 1), sow("b", 5, 2), sow("c", 5, 3)));
+    String later = update(book(sow("a", 5, 1), sow("b", 6, 2), sow("c", 5, 3)), first);
+    assertThat(event(later, "a")).isEqualTo(event(first, "a"));
+    assertThat(event(later, "c")).isEqualTo(event(first, "c"));
+  }
+
+  @Test
+  void whatChangedKeepsItsUidAndIsStamped() {
+    String first = write(book(sow("a", 5, 1)));
+    String second = update(book(sow("a", 5, 8)), first);
+    assertThat(event(second, "a"))
+        .contains(
+            "UID:slipday:2027:quince-end:a:sow\r\n",
+            "SEQUENCE:1\r\n",
+            "DTSTAMP:20270401T093000Z\r\n",
+            "LAST-MODIFIED:20270401T093000Z\r\n",
+            "DTSTART;VALUE=DATE:20270508\r\n");
+    String third = update(book(sow("a", 5, 9)), second, Instant.parse("2027-04-02T00:00:00Z"));
+    assertThat(event(third, "a")).contains("SEQUENCE:2\r\n", "DTSTAMP:20270402T000000Z\r\n");
+    assertThat(update(book(sow("a", 5, 9)), third)).isEqualTo(third);
+  }
+
+  @Test
+  void whatIsWithdrawnIsCancelledOnce() {
+    String first = write(book(sow("a", 5, 1), sow("b", 5, 2)));
+    String second = update(book(sow("a", 5, 1)), first);
+    assertThat(event(second, "b"))
+        .contains("SEQUENCE:1\r\n", "STATUS:CANCELLED\r\n", "DTSTAMP:20270401T093000Z\r\n")
+        .contains("SUMMARY:Sow b\r\n", "DTSTART;VALUE=DATE:20270502\r\n")
+        .doesNotContain("VALARM");
+    assertThat(event(second, "a")).isEqualTo(event(first, "a"));
+    assertThat(update(book(sow("a", 5, 1)), second, Instant.parse("2027-04-09T00:00:00Z")))
+        .isEqualTo(second);
+  }
+
+  @Test
+  void whatComesBackIsNoLongerCancelled() {
+    String first = write(book(sow("a", 5, 1), sow("b", 5, 2)));
+    String without = update(book(sow("a", 5, 1)), first);
+    String back = update(book(sow("a", 5, 1), sow("b", 5, 2)), without);
+    assertThat(event(back, "b"))
+        .contains("SEQUENCE:2\r\n", "BEGIN:VALARM")
+        .doesNotContain("STATUS");
+  }
+
+  @Test
+  void whatIsOverIsNotCancelled() {
+    String first = write(book(sow("a", 3, 31), sow("b", 4, 1)));
+    String later = update(book(), first); // on 1 April
+    assertThat(event(later, "a")).isEqualTo(event(first, "a"));
+    assertThat(event(later, "b")).contains("STATUS:CANCELLED");
+  }
+
+  @Test
+  void whatHasNoReadableDayIsCancelled() {
+    String first = write(book(sow("a", 3, 1)));
+    for (String day : List.of("20271399", "soon", "", "20270231T256199Z")) {
+      String odd = first.replaceFirst("DTEND;VALUE=DATE:\\d+", "DTEND:" + day);
+      assertThat(event(update(book(), odd), "a")).contains("STATUS:CANCELLED");
+    }
+  }
+
+  /** In the clock of the garden: the last evening of March there is 1 April in UTC. */
+  @Test
+  void hoursInUtcAreOverByTheGardensClock() {
+    String first = write(book(sow("a", 3, 1)));
+    String evening = first.replaceFirst("DTEND;VALUE=DATE:\\d+", "DTEND:20270401T010000Z");
+    assertThat(event(update(book(), evening), "a")).doesNotContain("CANCELLED");
+    String nextDay = first.replaceFirst("DTEND;VALUE=DATE:\\d+", "DTEND:20270401T050000Z");
+    assertThat(event(update(book(), nextDay), "a")).contains("CANCELLED");
+  }
+
+  @Test
+  void whatIsNotOursIsKeptByteForByte() {
+    String first = write(book(sow("a", 5, 1)));
+    String mixed =
+        first
+            .replace("END:VCALENDAR\r\n", OWN_EVENT + "END:VCALENDAR\r\n")
+            .replace("BEGIN:VTIMEZONE", OWN_ZONE + "BEGIN:VTIMEZONE")
+            .replaceFirst("CALSCALE:", "X-SHED:green\r\nCALSCALE:");
+    String later = update(book(sow("a", 5, 2)), mixed);
+    assertThat(later).contains(OWN_EVENT, OWN_ZONE, "X-SHED:green\r\n", "SEQUENCE:1\r\n");
+    assertThat(update(book(sow("a", 5, 2)), later)).isEqualTo(later);
+  }
+
+  @Test
+  void anotherSeasonsEntriesAreKept() {
+    String first = write(book(sow("a", 5, 1)));
+    String earlierSeason = first.replace("slipday:2027:", "slipday:2026:");
+    String later = update(book(sow("a", 5, 1)), earlierSeason);
+    assertThat(later).contains("slipday:2026:quince-end:a:sow", "slipday:2027:quince-end:a:sow");
+    assertThat(later).doesNotContain("CANCELLED");
+  }
+
+  @Test
+  void whatAnotherProgramAddedIsKept() {
+    String first = write(book(sow("a", 5, 1)));
+    String done = first.replace("TRANSP:", "STATUS:CONFIRMED\r\nX-NOTE:pots washed\r\nTRANSP:");
+    assertThat(update(book(sow("a", 5, 1)), done)).isEqualTo(done);
+    assertThat(event(update(book(sow("a", 5, 2)), done), "a"))
+        .contains("STATUS:CONFIRMED\r\n", "X-NOTE:pots washed\r\n", "SEQUENCE:1\r\n");
+  }
+
+  /** Whoever changes to tasks gets tasks, and no events beside them. */
+  @Test
+  void eventsAreCancelledWhereTasksTakeTheirPlace() {
+    String events = write(book(sow("a", 5, 1)));
+    String tasks =
+        CalendarWriter.write(
+                book(sow("a", 5, 1)),
+                Optional.of(Source.of("season.ics", events)),
+                new CalendarOptions(true, Books.SPRING))
+            .value()
+            .orElseThrow();
+    assertThat(tasks).contains("BEGIN:VTODO\r\nUID:slipday:2027:quince-end:a:sow:task\r\n");
+    assertThat(event(tasks, "a")).contains("STATUS:CANCELLED");
+  }
+
+  @Test
+  void aFileWithPlainLineEndsIsRead() {
+    String first = write(book(sow("a", 5, 1), sow("b", 5, 2)));
+    assertThat(update(book(sow("a", 5, 1), sow("b", 5, 2)), first.replace("\r\n", "\n")))
+        .isEqualTo(first);
+  }
+
+  private static String event(String calendar, String subject) {
+    Matcher events =
+        Pattern.compile("BEGIN:VEVENT\r\n.*?END:VEVENT\r\n", Pattern.DOTALL).matcher(calendar);
+    List<String> found = new ArrayList<>();
+    while (events.find()) {
+      if (events.group().contains("UID:slipday:2027:quince-end:" + subject + ":")) {
+        found.add(events.group());
+      }
+    }
+    assertThat(found).hasSize(1);
+    return found.get(0);
+  }
+}
