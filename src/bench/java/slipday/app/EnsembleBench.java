@@ -47,12 +47,9 @@ public class EnsembleBench {
     record = WeatherReader.read(Source.of("weather.csv", csv), Optional.empty()).value();
     // A fact of its own makes each line a kind of its own, so that none is reckoned for another.
     String text =
-        LargePlan.of(3_000, 100)
-            .replaceAll("looks .*number (\\d+)\"", "fruits a plant 1 to 1$1");
+        LargePlan.of(3_000, 100).replaceAll("looks .*number (\\d+)\"", "fruits a plant 1 to 1$1");
     List<Block> plan =
-        SeasonParser.parse(Source.of("large.season", text))
-            .then(Binder::bind)
-            .value();
+        SeasonParser.parse(Source.of("large.season", text)).then(Binder::bind).value();
     garden = Resolver.resolve(BuiltInCrops.blocks(), plan).value();
   }
 

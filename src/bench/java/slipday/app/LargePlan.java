@@ -2,12 +2,25 @@ package slipday.app;
 
 import java.util.List;
 
-/** A plan of a wanted number of lines: many lines and lots, as years of breeding leave them, and some of them grown. */
+/**
+ * A plan of a wanted number of lines: many lines and lots, as years of breeding leave them, and
+ * some of them grown.
+ */
 final class LargePlan {
   private static final List<String> CROPS =
       List.of(
-          "muskmelon", "casaba", "butternut", "acorn-squash", "hubbard", "icebox-watermelon",
-          "pickling-cucumber", "tomato", "sweet-pepper", "snap-bean", "okra", "sunflower");
+          "muskmelon",
+          "casaba",
+          "butternut",
+          "acorn-squash",
+          "hubbard",
+          "icebox-watermelon",
+          "pickling-cucumber",
+          "tomato",
+          "sweet-pepper",
+          "snap-bean",
+          "okra",
+          "sunflower");
 
   private LargePlan() {}
 

@@ -24,7 +24,9 @@ import slipday.syntax.SeasonFile;
 import slipday.syntax.SeasonParser;
 import slipday.syntax.grammar.SeasonLexer;
 
-/** A plan of 200,000 lines: ANTLR's bare parse of it, our lines, their meaning, and the whole check. */
+/**
+ * A plan of 200,000 lines: ANTLR's bare parse of it, our lines, their meaning, and the whole check.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
