@@ -2,21 +2,19 @@ package slipday.season.chore;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import slipday.garden.CropFacts;
 import slipday.garden.Planting;
-import slipday.season.Season;
 
 /**
- * What can hurt someone. Poisonous bitterness (cucurbitacins) is heat-stable and goes with the
- * seed: Pacific Northwest Plant Disease Management Handbook, "Cucurbitacin poisoning". What is
- * usual with cut fruit stands with the crops.
+ * What can hurt someone. Poisonous bitterness (cucurbitacins) outlasts cooking and goes with the
+ * seed (Pacific Northwest Pest Management Handbooks, from memory of the title). What is usual with
+ * cut fruit stands with the crops.
  */
 final class Cautions {
   private Cautions() {}
 
   /** For whoever is about to eat or judge the fruit. */
-  static List<String> ofFruit(Season season, Planting planting) {
+  static List<String> ofFruit(SeasonIndex season, Planting planting) {
     List<String> cautions = new ArrayList<>();
     if (planting.lot().bitterRisk(season.garden())) {
       cautions.add(
@@ -31,19 +29,13 @@ final class Cautions {
     return cautions;
   }
 
-  static List<String> ofSeed(Season season, Planting planting) {
+  static List<String> ofSeed(SeasonIndex season, Planting planting) {
     List<String> cautions = new ArrayList<>();
     if (planting.lot().bitterRisk(season.garden())) {
       cautions.add(
           "No seed from a plant that was not tasted, raw and spat out, or that was bitter.");
     }
-    String bitterSources =
-        season.exposures().stream()
-            .filter(e -> e.receiver().name().equals(planting.name()))
-            .filter(e -> e.intoSeed() && e.source().isBitter())
-            .map(e -> e.source().name())
-            .distinct()
-            .collect(Collectors.joining(", "));
+    String bitterSources = String.join(", ", season.bitterSources(planting));
     if (!bitterSources.isEmpty()) {
       cautions.add(
           "Seed from its open flowers may have the pollen of "

@@ -13,18 +13,19 @@ public final class Chores {
 
   public static ChoreBook of(Season season) {
     Site site = season.garden().site();
+    SeasonIndex index = new SeasonIndex(season);
     List<Chore> chores = new ArrayList<>();
     for (PlantingSeason planting : season.plantings()) {
       chores.addAll(SowingChores.of(planting));
-      chores.addAll(WatchChores.of(season, planting));
-      chores.addAll(ThinChores.of(season, planting));
-      chores.addAll(FruitChores.of(season, planting));
+      chores.addAll(WatchChores.of(index, planting));
+      chores.addAll(ThinChores.of(index, planting));
+      chores.addAll(FruitChores.of(index, planting));
     }
-    PollinationChores pollinations = new PollinationChores(site, season.climate()::sun);
+    PollinationChores pollinations = new PollinationChores(index);
     for (PollinationPlan plan : season.pollinations()) {
       chores.addAll(pollinations.of(plan));
     }
-    chores.addAll(SeedChores.of(season));
+    chores.addAll(SeedChores.of(index));
     return new ChoreBook(
         season.garden().season().label(),
         site.name(),

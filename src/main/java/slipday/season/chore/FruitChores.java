@@ -9,13 +9,12 @@ import slipday.measure.Reasoned;
 import slipday.season.DateSpread;
 import slipday.season.Event;
 import slipday.season.PlantingSeason;
-import slipday.season.Season;
 
 /** Ripe fruit, by the signs of its type. */
 final class FruitChores {
   private FruitChores() {}
 
-  static List<Chore> of(Season season, PlantingSeason planting) {
+  static List<Chore> of(SeasonIndex season, PlantingSeason planting) {
     Optional<Reasoned<DateSpread>> ripe = planting.date(Event.RIPE);
     Optional<LocalDate> first = ripe.map(Reasoned::value).flatMap(s -> s.early().or(s::usual));
     if (ripe.isEmpty() || first.isEmpty()) {
@@ -23,11 +22,11 @@ final class FruitChores {
     }
     DateSpread spread = ripe.get().value();
     LocalDate late = spread.late().or(spread::usual).orElse(first.get());
-    LocalDate last = Hands.lastFruit(season, planting, late);
+    LocalDate last = season.lastFruit(planting.planting(), late);
     String name = planting.name();
     Draft draft =
         new Draft(ChoreKind.LOOK_AT_FRUIT, name, "Look at the fruit of " + name)
-            .says(slip(planting.planting(), Hands.pollinate(season, planting.planting())))
+            .says(slip(planting.planting(), season.pollinated(planting.planting())))
             .says(signs(planting.planting()))
             .says(marked(season, planting.planting()))
             .cautions(Cautions.ofFruit(season, planting.planting()));
@@ -76,9 +75,9 @@ final class FruitChores {
     return signs.isEmpty() ? Optional.empty() : Optional.of("Signs: " + Words.list(signs) + ".");
   }
 
-  private static Optional<String> marked(Season season, Planting planting) {
+  private static Optional<String> marked(SeasonIndex season, Planting planting) {
     boolean openSeedToo = planting.seedSaved() && planting.flowers().seedFlowersOpen();
-    return Hands.pollinate(season, planting) && !openSeedToo
+    return season.pollinated(planting) && !openSeedToo
         ? Optional.of(
             "Only a marked fruit is seed; keep its tag on it. An unmarked fruit is for the kitchen.")
         : Optional.empty();

@@ -2,11 +2,10 @@ package slipday.season.chore;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
+import java.util.Map;
 import slipday.climate.SunTimes;
-import slipday.garden.Site;
 import slipday.season.PollinationPlan;
 
 /** The evenings and mornings of one pollination by hand, and what follows them. */
@@ -15,24 +14,23 @@ final class PollinationChores {
   private static final int WITHERS_TO = 3;
   private static final int WEEK = 7;
 
-  private final Optional<Integer> morningsAWeek;
-  private final Function<LocalDate, SunTimes> sun;
+  private final SeasonIndex season;
+  private final Map<LocalDate, SunTimes> sun = new HashMap<>();
 
-  PollinationChores(Site site, Function<LocalDate, SunTimes> sun) {
-    this.morningsAWeek = site.morningsAWeek().map(m -> m.value());
-    this.sun = sun;
+  PollinationChores(SeasonIndex season) {
+    this.season = season;
   }
 
   List<Chore> of(PollinationPlan plan) {
-    List<LocalDate> mornings = Mornings.of(plan, morningsAWeek);
+    List<LocalDate> mornings = season.mornings(plan);
     if (mornings.isEmpty()) {
       return List.of();
     }
     PollinationText text = new PollinationText(plan);
     List<Chore> chores = new ArrayList<>();
     for (int i = 0; i < mornings.size(); i++) {
-      SunTimes evening = sun.apply(mornings.get(i).minusDays(1));
-      SunTimes morning = sun.apply(mornings.get(i));
+      SunTimes evening = sun(mornings.get(i).minusDays(1));
+      SunTimes morning = sun(mornings.get(i));
       if (plan.emasculate()) {
         chores.add(due(text.removeAnthers(i + 1), SunHours.beforeSunset(evening), plan));
       }
@@ -41,6 +39,10 @@ final class PollinationChores {
     }
     chores.addAll(after(plan, text, mornings));
     return chores;
+  }
+
+  private SunTimes sun(LocalDate day) {
+    return sun.computeIfAbsent(day, season.season().climate()::sun);
   }
 
   private static List<Chore> after(

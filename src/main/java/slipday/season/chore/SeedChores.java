@@ -18,7 +18,6 @@ import slipday.measure.Reasoned;
 import slipday.season.DateSpread;
 import slipday.season.Event;
 import slipday.season.PlantingSeason;
-import slipday.season.Season;
 
 /** Seed out of the fruit, and whether seed is alive. */
 final class SeedChores {
@@ -31,19 +30,19 @@ final class SeedChores {
   private static final int WEEKS_BEFORE_SOWING = 6;
   private static final int TEST_TAKES_DAYS = 14;
 
-  private final Season season;
+  private final SeasonIndex season;
   private final SeasonYear year;
 
-  private SeedChores(Season season) {
+  private SeedChores(SeasonIndex season) {
     this.season = season;
     this.year = season.garden().season();
   }
 
-  static List<Chore> of(Season season) {
+  static List<Chore> of(SeasonIndex season) {
     SeedChores chores = new SeedChores(season);
     List<Chore> all = new ArrayList<>(chores.testsBeforeSowing());
     List<String> saved = new ArrayList<>();
-    for (PlantingSeason planting : season.plantings()) {
+    for (PlantingSeason planting : season.season().plantings()) {
       if (planting.planting().seedSaved()) {
         chores.takeSeed(planting).ifPresent(chore -> keep(chore, all, saved));
       }
@@ -63,7 +62,7 @@ final class SeedChores {
   private Optional<Chore> takeSeed(PlantingSeason planting) {
     String name = planting.name();
     Draft draft = new Draft(ChoreKind.TAKE_SEED, name, "Take seed of " + name);
-    if (Hands.pollinateWithin(season, planting.planting())) {
+    if (season.pollinatedWithin(planting.planting())) {
       draft.says("From marked fruit only, each fruit's seed by itself with its tag.");
     }
     return seed(planting, draft);
@@ -93,7 +92,7 @@ final class SeedChores {
     Range rest = facts.valueOr(CropFacts.SEED_RESTS, Range.of(0));
     LocalDate first = ripe.get().plusDays(Math.round(rest.low()));
     LocalDate last =
-        Hands.lastFruit(season, planting, ready.get().value().late().orElse(ripe.get()));
+        season.lastFruit(planting.planting(), ready.get().value().late().orElse(ripe.get()));
     draft
         .says(
             facts
@@ -117,7 +116,7 @@ final class SeedChores {
 
   private List<Chore> testsBeforeSowing() {
     Map<String, PlantingSeason> firstSown = new LinkedHashMap<>();
-    for (PlantingSeason planting : season.plantings()) {
+    for (PlantingSeason planting : season.season().plantings()) {
       if (sown(planting).isPresent() && wantsTest(planting.planting().lot())) {
         firstSown.merge(
             planting.planting().lot().name(),

@@ -2,12 +2,9 @@ package slipday.season.chore;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import slipday.measure.Reason;
-import slipday.measure.Reasoned;
 import slipday.season.PlantingSeason;
 import slipday.season.PollinationPlan;
-import slipday.season.Season;
 
 /**
  * Unmarked young fruit comes off, once for a planting however many pollinations are done on it: a
@@ -18,11 +15,8 @@ final class ThinChores {
 
   private ThinChores() {}
 
-  static List<Chore> of(Season season, PlantingSeason planting) {
-    Optional<Integer> aWeek = season.garden().site().morningsAWeek().map(Reasoned::value);
-    List<PollinationPlan> plans = Hands.on(season, planting.planting()).toList();
-    List<LocalDate> mornings =
-        plans.stream().flatMap(p -> Mornings.of(p, aWeek).stream()).sorted().toList();
+  static List<Chore> of(SeasonIndex season, PlantingSeason planting) {
+    List<LocalDate> mornings = season.mornings(planting.planting());
     if (mornings.isEmpty()) {
       return List.of();
     }
@@ -36,6 +30,8 @@ final class ThinChores {
     return List.of(
         draft.due(
             new ChoreTime.Days(mornings.get(0), last),
-            plans.stream().map(PollinationPlan::reason).toArray(Reason[]::new)));
+            season.on(planting.planting()).stream()
+                .map(PollinationPlan::reason)
+                .toArray(Reason[]::new)));
   }
 }

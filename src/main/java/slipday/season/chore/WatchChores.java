@@ -11,13 +11,12 @@ import slipday.measure.Reasoned;
 import slipday.season.DateSpread;
 import slipday.season.Event;
 import slipday.season.PlantingSeason;
-import slipday.season.Season;
 
 /** The first flowers, where something has to be done before the bees find them. */
 final class WatchChores {
   private WatchChores() {}
 
-  static List<Chore> of(Season season, PlantingSeason planting) {
+  static List<Chore> of(SeasonIndex season, PlantingSeason planting) {
     Optional<String> task = task(season, planting.planting());
     Optional<DateSpread> fruiting = planting.date(Event.FIRST_FRUITING).map(Reasoned::value);
     Optional<LocalDate> from =
@@ -59,7 +58,7 @@ final class WatchChores {
             + " ones have a small fruit behind the petals.");
   }
 
-  private static Optional<String> task(Season season, Planting planting) {
+  private static Optional<String> task(SeasonIndex season, Planting planting) {
     FlowerCare.How how = planting.flowers().how();
     if (how == FlowerCare.How.CAGED) {
       return Optional.of("Before any of them opens the cage is shut.");
@@ -73,12 +72,7 @@ final class WatchChores {
     if (how == FlowerCare.How.ALL_REMOVED) {
       return Optional.of("From now on take off every bud before it opens, every day.");
     }
-    boolean byHand =
-        season.pollinations().stream()
-            .anyMatch(
-                p ->
-                    p.seedParent().name().equals(planting.name())
-                        || p.pollenParent().name().equals(planting.name()));
+    boolean byHand = season.pollinated(planting) || season.givesPollen(planting);
     return byHand
         ? Optional.of(
             "Have tape, bags and tags ready: its pollination by hand begins with the first "
