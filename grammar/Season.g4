@@ -37,7 +37,7 @@ NL: '\r'? '\n' | '\r';
 
 COMMENT: '#' ~[\r\n]* -> channel(HIDDEN);
 
-SPACE: [ \t\u00A0\u2009\u202F\uFEFF]+ -> channel(HIDDEN);
+SPACE: [ \t\u00A0\u2009\u202F\uFEFF]+ -> skip;
 
 OTHER: .;
 

@@ -136,7 +136,8 @@ public final class Binder {
   }
 
   private static void keepIfFits(Open block, Clause clause, Line cleaned, Line line) {
-    SaysReader.Split split = SaysReader.split(clause, cleaned);
+    boolean fact = CropClauses.isFact(clause);
+    SaysReader.Split split = fact ? SaysReader.split(cleaned) : SaysReader.whole(cleaned);
     clause
         .shape()
         .match(split.value().words(), clause.words().size())
@@ -146,18 +147,26 @@ public final class Binder {
   }
 
   private void clause(Open block, Clause clause, Line line) {
-    SaysReader.Split split = SaysReader.split(clause, line);
+    if (!CropClauses.isFact(clause)) {
+      value(block, clause, line, line, Optional.empty());
+      return;
+    }
+    SaysReader.Split split = SaysReader.split(line);
     if (split.mistake().isPresent()) {
       findings.add(split.mistake().get());
       keepIfFits(block, clause, line, line);
-      return;
+    } else {
+      value(block, clause, line, split.value(), split.says());
     }
-    Shape.Match match = clause.shape().match(split.value().words(), clause.words().size());
+  }
+
+  private void value(Open block, Clause clause, Line line, Line value, Optional<Says> says) {
+    Shape.Match match = clause.shape().match(value.words(), clause.words().size());
     if (match.bound().isEmpty()) {
       boolean fact = CropClauses.isFact(clause);
       match
           .failure()
-          .map(f -> Misfit.of(split.value(), f, clause.name(), clause.example(), fact))
+          .map(f -> Misfit.of(value, f, clause.name(), clause.example(), fact))
           .ifPresent(findings::add);
       return;
     }
@@ -166,7 +175,7 @@ public final class Binder {
       findings.add(saidTwice(clause, line, earlier));
       return;
     }
-    block.add(new BoundClause(clause, match.bound().get(), line, split.says()));
+    block.add(new BoundClause(clause, match.bound().get(), line, says));
   }
 
   private static Finding saidTwice(Clause clause, Line line, BoundClause earlier) {

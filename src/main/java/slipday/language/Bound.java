@@ -1,6 +1,7 @@
 package slipday.language;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
@@ -9,49 +10,62 @@ import slipday.measure.Range;
 
 /** The placeholders of one shape with what filled them, in the order they stood. */
 public final class Bound {
-  private final List<String> names = new ArrayList<>(4);
-  private final List<Value> values = new ArrayList<>(4);
+  private static final int USUAL = 2;
+
+  private String[] names = new String[USUAL];
+  private Value[] values = new Value[USUAL];
+  private int size;
 
   void add(String name, Value value) {
-    names.add(name);
-    values.add(value);
+    if (size == names.length) {
+      names = Arrays.copyOf(names, size * 2);
+      values = Arrays.copyOf(values, size * 2);
+    }
+    names[size] = name;
+    values[size++] = value;
   }
 
   int size() {
-    return names.size();
+    return size;
   }
 
-  void shrinkTo(int size) {
-    while (names.size() > size) {
-      names.remove(names.size() - 1);
-      values.remove(values.size() - 1);
-    }
+  void shrinkTo(int smaller) {
+    size = smaller;
   }
 
   /** The name of each value, in step with {@link #values}. */
   List<String> placeholders() {
-    return List.copyOf(names);
+    return List.of(Arrays.copyOf(names, size));
   }
 
   public List<Value> values() {
-    return List.copyOf(values);
+    return List.of(Arrays.copyOf(values, size));
+  }
+
+  private int indexOf(String name) {
+    for (int i = 0; i < size; i++) {
+      if (names[i].equals(name)) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   public Optional<Value> find(String name) {
-    int at = names.indexOf(name);
-    return at < 0 ? Optional.empty() : Optional.of(values.get(at));
+    int at = indexOf(name);
+    return at < 0 ? Optional.empty() : Optional.of(values[at]);
   }
 
   public boolean has(String name) {
-    return names.contains(name);
+    return indexOf(name) >= 0;
   }
 
   /** Every value under one name; a repeated part fills its placeholder more than once. */
   public List<Value> all(String name) {
     List<Value> found = new ArrayList<>();
-    for (int i = 0; i < names.size(); i++) {
-      if (names.get(i).equals(name)) {
-        found.add(values.get(i));
+    for (int i = 0; i < size; i++) {
+      if (names[i].equals(name)) {
+        found.add(values[i]);
       }
     }
     return found;
@@ -59,7 +73,9 @@ public final class Bound {
 
   private <T extends Value> T need(String name, Class<T> type) {
     Value value =
-        find(name).orElseThrow(() -> new NoSuchElementException("no `" + name + "` in " + names));
+        find(name)
+            .orElseThrow(
+                () -> new NoSuchElementException("no `" + name + "` in " + placeholders()));
     return type.cast(value);
   }
 

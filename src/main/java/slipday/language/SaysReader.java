@@ -14,11 +14,16 @@ final class SaysReader {
   /** The line without its source, the source, and a mistake in naming it. */
   record Split(Line value, Optional<Says> says, Optional<Finding> mistake) {}
 
-  static Split split(Clause clause, Line line) {
+  /** A line that has no source, because it states no fact. */
+  static Split whole(Line line) {
+    return new Split(line, Optional.empty(), Optional.empty());
+  }
+
+  static Split split(Line line) {
     List<Word> words = line.words();
-    int comma = CropClauses.isFact(clause) ? lastComma(words) : -1;
+    int comma = lastComma(words);
     if (comma < 1 || comma + 1 == words.size()) {
-      return new Split(line, Optional.empty(), Optional.empty());
+      return whole(line);
     }
     List<Word> tail = words.subList(comma + 1, words.size());
     Line value = new Line(words.subList(0, comma));
@@ -27,7 +32,7 @@ final class SaysReader {
       return new Split(value, Optional.of(says), Optional.empty());
     }
     if (!tail.get(0).isWord("says")) {
-      return new Split(line, Optional.empty(), Optional.empty());
+      return whole(line);
     }
     boolean fromMemory =
         tail.size() == 4 && tail.get(2).isWord("from") && tail.get(3).isWord("memory");

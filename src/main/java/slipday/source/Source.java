@@ -8,6 +8,8 @@ import java.util.Arrays;
  * <p>Compared by identity: two files with the same text are still two places.
  */
 public final class Source {
+  private static final int NONE = Integer.MAX_VALUE;
+
   private final String name;
   private final String text;
   private final boolean builtIn;
@@ -33,18 +35,24 @@ public final class Source {
   private static int[] lineStarts(String text) {
     int[] starts = new int[64];
     int count = 1;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean ends =
-          c == '\n' || (c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n'));
-      if (ends) {
-        if (count == starts.length) {
-          starts = Arrays.copyOf(starts, count * 2);
-        }
-        starts[count++] = i + 1;
+    int feed = next(text, '\n', 0);
+    int back = next(text, '\r', 0);
+    while (feed != NONE || back != NONE) {
+      int end = back < feed && back + 1 != feed ? back : feed;
+      if (count == starts.length) {
+        starts = Arrays.copyOf(starts, count * 2);
       }
+      starts[count++] = end + 1;
+      feed = feed <= end ? next(text, '\n', end + 1) : feed;
+      back = back <= end ? next(text, '\r', end + 1) : back;
     }
     return Arrays.copyOf(starts, count);
+  }
+
+  /** The next place of a character, or {@link #NONE}. */
+  private static int next(String text, char c, int from) {
+    int at = text.indexOf(c, from);
+    return at < 0 ? NONE : at;
   }
 
   public String name() {

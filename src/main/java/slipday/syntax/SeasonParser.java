@@ -35,12 +35,14 @@ public final class SeasonParser {
     private final Source source;
     private final CommonTokenStream tokens;
     private final Offsets offsets;
+    private final WordTexts texts;
     private final List<Finding> findings = new ArrayList<>();
 
     TreeBuilder(Source source, CommonTokenStream tokens) {
       this.source = source;
       this.tokens = tokens;
       this.offsets = Offsets.of(source.text());
+      this.texts = new WordTexts(source.text());
     }
 
     Outcome<SeasonFile> build(FileContext file) {
@@ -74,7 +76,7 @@ public final class SeasonParser {
     private Word word(Token token) {
       int start = offsets.utf16(token.getStartIndex());
       int end = offsets.utf16(token.getStopIndex() + 1);
-      String text = source.text().substring(start, end);
+      String text = texts.text(start, end);
       return new Word(kind(token.getType()), text, source, start, end);
     }
 
@@ -124,8 +126,7 @@ public final class SeasonParser {
     int utf16(int codePoint);
 
     static Offsets of(String text) {
-      boolean plain = text.chars().noneMatch(c -> Character.isSurrogate((char) c));
-      if (plain) {
+      if (text.codePointCount(0, text.length()) == text.length()) {
         return i -> i;
       }
       int[] map = new int[text.codePointCount(0, text.length()) + 1];
