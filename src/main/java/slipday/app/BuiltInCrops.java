@@ -7,16 +7,23 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import slipday.finding.Outcome;
+import slipday.garden.CropBook;
+import slipday.garden.Resolver;
 import slipday.language.Binder;
 import slipday.language.Block;
 import slipday.source.Source;
 import slipday.syntax.SeasonParser;
 
 /** The crop files that ship with Slipday. */
-final class BuiltInCrops {
+public final class BuiltInCrops {
   private static final String FOLDER = "/slipday/crops/";
 
   private BuiltInCrops() {}
+
+  /** Every species and crop that ships with Slipday. */
+  public static CropBook book() {
+    return Resolver.crops(blocks()).value();
+  }
 
   /** The blocks of every crop file, in the order of the folder's list. */
   static List<Block> blocks() {

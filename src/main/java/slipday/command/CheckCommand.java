@@ -10,10 +10,11 @@ import slipday.finding.Finding;
 import slipday.finding.Level;
 import slipday.output.FindingsText;
 import slipday.output.Json;
+import slipday.output.Tables;
 import slipday.output.data.CheckData;
 
 @Command(
-    description = "Says every mistake in a plan and every rule of the trade it breaks.",
+    description = "Says every mistake in a plan and every rule it breaks.",
     footerHeading = "%nExamples:%n",
     footer = {
       "  slipday check plan.season",
@@ -55,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
             switch (form) {
               case TEXT -> text(checked);
               case JSON -> Json.text(CheckData.of(plan.name(), checked.findings()));
-              case CSV -> "";
+              case CSV -> Tables.of(CheckData.of(plan.name(), checked.findings()));
               case SARIF -> "";
             });
     return checked.has(failOn) ? Exit.FINDINGS : Exit.CLEAN;

@@ -16,7 +16,12 @@ final class Commands {
     Map<String, Function<Streams, Callable<Integer>>> commands = new LinkedHashMap<>();
     commands.put("check", CheckCommand::new);
     commands.put("schedule", ScheduleCommand::new);
+    commands.put("bloom", BloomCommand::new);
     commands.put("why", WhyCommand::new);
+    commands.put("climate", ClimateCommand::new);
+    commands.put("crops", CropsCommand::new);
+    commands.put("format", FormatCommand::new);
+    commands.put("completion", CompletionCommand::new);
     return commands;
   }
 

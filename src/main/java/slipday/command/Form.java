@@ -1,5 +1,7 @@
 package slipday.command;
 
+import java.util.List;
+
 /** How a result is written. A command names those that fit it. */
 enum Form {
   TEXT("text"),
@@ -16,5 +18,17 @@ enum Form {
   @Override
   public String toString() {
     return word;
+  }
+
+  /**
+   * @throws CommandFailure unless this is one of those that fit
+   */
+  void oneOf(Form... fitting) {
+    List<Form> fit = List.of(fitting);
+    if (!fit.contains(this)) {
+      throw new CommandFailure(
+          "There is no `" + word + "` form of this result.",
+          "There are: " + String.join(", ", fit.stream().map(Form::toString).toList()) + ".");
+    }
   }
 }

@@ -54,21 +54,27 @@ final class PlanInput {
    */
   Checked read(Streams streams) {
     Pipeline pipeline = new Pipeline(FileTexts.onDisk(), includeOutside);
-    Checked checked;
-    try {
-      Path path = Path.of(name());
-      checked =
-          plan.equals("-")
-              ? pipeline.check(streams.in(), fileName(path), folder(path))
-              : pipeline.check(path, name());
-    } catch (InvalidPathException e) {
-      throw new CommandFailure("`" + plan + "` can't be a path.", "");
-    }
+    Path path = path(name());
+    Checked checked =
+        plan.equals("-")
+            ? pipeline.check(streams.in(), fileName(path), folder(path))
+            : pipeline.check(path, name());
     if (!checked.usable()) {
       Finding why = checked.findings().get(0);
       throw new CommandFailure(why.message(), why.help());
     }
     return checked;
+  }
+
+  /**
+   * @throws CommandFailure if no file can have that name
+   */
+  static Path path(String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException e) {
+      throw new CommandFailure("`" + name + "` can't be a path.", "");
+    }
   }
 
   private static String fileName(Path path) {

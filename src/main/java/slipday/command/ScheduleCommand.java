@@ -12,14 +12,17 @@ import slipday.app.Checked;
 import slipday.finding.Nearest;
 import slipday.output.Json;
 import slipday.output.ScheduleText;
+import slipday.output.Tables;
 import slipday.output.data.ScheduleData;
 import slipday.season.PlantingSeason;
 import slipday.season.Season;
 
 @Command(
     description = {
-      "Says when to sow, pot on, harden off, plant out and pollinate each planting,",
-      "and when it flowers and ripens: early, usual and late."
+      "Says when to sow, plant out and pollinate, and when it ripens.",
+      "",
+      "For each planting: early, usual and late dates, what bounds them, and what would",
+      "make an impossible season possible."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -49,6 +52,7 @@ final class ScheduleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    form.oneOf(Form.TEXT, Form.JSON, Form.CSV);
     Checked checked = plan.read(streams);
     if (checked.season().isPresent()) {
       Season season = checked.season().get();
@@ -58,6 +62,7 @@ final class ScheduleCommand implements Callable<Integer> {
           .print(
               switch (form) {
                 case JSON -> Json.text(data);
+                case CSV -> Tables.of(data);
                 default -> new ScheduleText(data, plan.ink(streams)).text();
               });
     }

@@ -17,8 +17,9 @@ import slipday.output.WhyText;
 
 @Command(
     description = {
-      "Says why: the chain of facts behind a date or a finding, down to lines of the",
-      "plan, weather years and crop facts with their sources."
+      "Says why: the chain of facts behind a date or a finding.",
+      "",
+      "Down to lines of the plan, weather years and crop facts with their sources."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -50,6 +51,7 @@ final class WhyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    form.oneOf(Form.TEXT, Form.JSON);
     Checked checked = plan.read(streams);
     if (checked.season().isEmpty() && !asksForFinding(checked)) {
       return plan.tellErrors(checked, streams);

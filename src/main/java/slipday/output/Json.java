@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -27,8 +28,12 @@ public final class Json {
     module.addSerializer(Double.class, new Rounded());
     module.addSerializer(double.class, new Rounded());
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+    Separators separators =
+        Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
     DefaultPrettyPrinter printer =
-        new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+        new DefaultPrettyPrinter(separators)
+            .withObjectIndenter(indenter)
+            .withArrayIndenter(indenter);
     return JsonMapper.builder().addModule(module).defaultPrettyPrinter(printer).build();
   }
 

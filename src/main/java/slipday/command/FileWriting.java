@@ -1,0 +1,69 @@
+package slipday.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+
+/** Writes files whole or not at all: beside the place they are for, then moved there. */
+final class FileWriting {
+  private FileWriting() {}
+
+  /**
+   * @param name the file as the user named it, for the message
+   * @throws CommandFailure if it can't be written; what was there is then untouched
+   */
+  static void replace(Path file, String name, String text) {
+    Path beside = null;
+    try {
+      Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+      beside = Files.createTempFile(target.getParent(), ".slipday", ".tmp");
+      Files.write(beside, text.getBytes(StandardCharsets.UTF_8));
+      keepPermissions(target, beside);
+      move(beside, target);
+    } catch (IOException e) {
+      discard(beside);
+      throw new CommandFailure("`" + name + "` can't be written: " + reason(e) + ".", "");
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** A temporary file is its owner's alone; a file that was there keeps who may read it. */
+  private static void keepPermissions(Path target, Path beside) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(beside, PosixFileAttributeView.class);
+    if (view == null) {
+      return;
+    }
+    view.setPermissions(
+        Files.exists(target)
+            ? Files.getPosixFilePermissions(target)
+            : java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
+  }
+
+  private static String reason(IOException e) {
+    String message = String.valueOf(e.getMessage());
+    return e instanceof java.nio.file.NoSuchFileException
+        ? "there is no folder for it"
+        : e instanceof java.nio.file.AccessDeniedException ? "it is not allowed" : message;
+  }
+
+  private static void discard(@org.jspecify.annotations.Nullable Path beside) {
+    try {
+      if (beside != null) {
+        Files.deleteIfExists(beside);
+      }
+    } catch (IOException e) {
+      // What can't be written can hardly be cleared up; the message of the first failure counts.
+    }
+  }
+}
