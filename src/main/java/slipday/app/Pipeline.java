@@ -39,19 +39,24 @@ public final class Pipeline {
 
   /** Checks the plan in a file. */
   public Checked check(Path path, String name) {
-    Path absolute = path.toAbsolutePath().normalize();
-    Path folder = absolute.getParent() == null ? absolute : absolute.getParent();
-    Outcome<Optional<Source>> read = texts.read(path, name);
-    return read.value()
-        .map(source -> check(new PlanSource(source, folder), absolute))
-        .orElseGet(() -> unusable(read.findings()));
+    return checked(texts.read(path, name), path);
   }
 
-  /** Checks the plan on a stream; what it includes is looked for in a folder. */
-  public Checked check(InputStream in, String name, Path folder) {
+  /**
+   * Checks the plan on a stream.
+   *
+   * @param path where it would stand as a file: what it includes is looked for beside it
+   */
+  public Checked check(InputStream in, String name, Path path) {
     Outcome<Optional<Source>> read = FileTexts.read(in, name);
+    return checked(read, path);
+  }
+
+  private Checked checked(Outcome<Optional<Source>> read, Path path) {
+    Path absolute = path.toAbsolutePath().normalize();
+    Path folder = absolute.getParent() == null ? absolute : absolute.getParent();
     return read.value()
-        .map(source -> check(new PlanSource(source, folder), folder.resolve(name)))
+        .map(source -> check(new PlanSource(source, folder), absolute))
         .orElseGet(() -> unusable(read.findings()));
   }
 

@@ -31,6 +31,7 @@ final class BloomCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "FORM",
+      completionCandidates = Form.OrCsv.class,
       description = "text, json, or csv (one line for each pair that can cross).")
   private Form form = Form.TEXT;
 

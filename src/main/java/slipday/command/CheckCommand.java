@@ -1,5 +1,6 @@
 package slipday.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -10,6 +11,7 @@ import slipday.finding.Finding;
 import slipday.finding.Level;
 import slipday.output.FindingsText;
 import slipday.output.Json;
+import slipday.output.Sarif;
 import slipday.output.Tables;
 import slipday.output.data.CheckData;
 
@@ -37,11 +39,21 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--fail-on",
       paramLabel = "LEVEL",
+      completionCandidates = Levels.class,
       description = "The least level that makes the exit code 1: error, warning or note.")
   private Level failOn = Level.ERROR;
 
   @Option(names = "--allowed", description = "Shows what is allowed, too.")
   private boolean allowed;
+
+  /** The levels as people write them, the worst first. */
+  static final class Levels extends ArrayList<String> {
+    private static final long serialVersionUID = 1L;
+
+    Levels() {
+      super(List.of("error", "warning", "note"));
+    }
+  }
 
   CheckCommand(Streams streams) {
     this.streams = streams;
@@ -57,7 +69,7 @@ final class CheckCommand implements Callable<Integer> {
               case TEXT -> text(checked);
               case JSON -> Json.text(CheckData.of(plan.name(), checked.findings()));
               case CSV -> Tables.of(CheckData.of(plan.name(), checked.findings()));
-              case SARIF -> "";
+              case SARIF -> Sarif.text(checked.findings(), Version.number());
             });
     return checked.has(failOn) ? Exit.FINDINGS : Exit.CLEAN;
   }

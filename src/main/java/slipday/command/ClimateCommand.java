@@ -30,6 +30,7 @@ final class ClimateCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "FORM",
+      completionCandidates = Form.OrCsv.class,
       description = "text, json, or csv (one line for each year).")
   private Form form = Form.TEXT;
 

@@ -1,8 +1,9 @@
 package slipday.command;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,7 +57,11 @@ final class CropsCommand implements Callable<Integer> {
   @Option(names = "--include-outside", description = "As for `slipday check`.")
   private boolean includeOutside;
 
-  @Option(names = "--format", paramLabel = "FORM", description = "text, json or csv.")
+  @Option(
+      names = "--format",
+      paramLabel = "FORM",
+      completionCandidates = Form.OrCsv.class,
+      description = "text, json or csv.")
   private Form form = Form.TEXT;
 
   @Option(names = "--color", paramLabel = "WHEN", description = "auto, always or never.")
@@ -91,7 +96,7 @@ final class CropsCommand implements Callable<Integer> {
     return CropsData.facts(planName, book, name)
         .orElseThrow(
             () -> {
-              List<String> known = new ArrayList<>(book.crops().keySet());
+              Set<String> known = new TreeSet<>(book.crops().keySet());
               known.addAll(book.species().keySet());
               return new CommandFailure(
                   "There is no crop or species `" + name + "`.", Nearest.help(name, known, "crop"));
@@ -101,7 +106,7 @@ final class CropsCommand implements Callable<Integer> {
   /** The crops of the plan; where its names are mistaken, that is said. */
   private Optional<CropBook> ofPlan() {
     Checked checked =
-        new Pipeline(FileTexts.onDisk(), includeOutside).check(PlanInput.path(plan), plan);
+        new Pipeline(FileTexts.onDisk(), includeOutside).check(streams.path(plan), plan);
     if (!checked.usable()) {
       Finding why = checked.findings().get(0);
       throw new CommandFailure(why.message(), why.help());

@@ -1,5 +1,6 @@
 package slipday.command;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** How a result is written. A command names those that fit it. */
@@ -18,6 +19,24 @@ enum Form {
   @Override
   public String toString() {
     return word;
+  }
+
+  /** Results that are no table. */
+  static final class TextOrJson extends ArrayList<String> {
+    private static final long serialVersionUID = 1L;
+
+    TextOrJson() {
+      super(List.of("text", "json"));
+    }
+  }
+
+  /** Results that are a table. */
+  static final class OrCsv extends ArrayList<String> {
+    private static final long serialVersionUID = 1L;
+
+    OrCsv() {
+      super(List.of("text", "json", "csv"));
+    }
   }
 
   /**

@@ -59,7 +59,11 @@ final class FormatCommand implements Callable<Integer> {
       description = "What to call standard input in messages.")
   private String stdinName = "stdin.season";
 
-  @Option(names = "--format", paramLabel = "FORM", description = "text or json.")
+  @Option(
+      names = "--format",
+      paramLabel = "FORM",
+      completionCandidates = Form.TextOrJson.class,
+      description = "text or json.")
   private Form form = Form.TEXT;
 
   FormatCommand(Streams streams) {
@@ -102,7 +106,7 @@ final class FormatCommand implements Callable<Integer> {
     Outcome<Optional<Source>> read =
         stdin
             ? FileTexts.read(streams.in(), called)
-            : FileTexts.onDisk().read(PlanInput.path(name), called);
+            : FileTexts.onDisk().read(streams.path(name), called);
     if (read.value().isEmpty()) {
       tell(read.findings());
       return FormatData.UNUSABLE;
@@ -130,7 +134,7 @@ final class FormatCommand implements Callable<Integer> {
         streams.out().print(after);
       }
     } else if (changed && !check) {
-      FileWriting.replace(PlanInput.path(name), called, after);
+      FileWriting.replace(streams.path(name), called, after);
     }
     return changed ? FormatData.CHANGED : FormatData.UNCHANGED;
   }

@@ -5,6 +5,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
 import picocli.CommandLine;
@@ -23,7 +24,8 @@ public final class Main {
   public static void main(String[] args) {
     OutputStream out = new FileOutputStream(FileDescriptor.out);
     OutputStream err = new FileOutputStream(FileDescriptor.err);
-    Streams streams = Streams.of(System.in, out, err, System.getenv(), Main::onTerminal);
+    Streams streams =
+        Streams.of(System.in, out, err, System.getenv(), Path.of(""), Main::onTerminal);
     System.exit(run(streams, args));
   }
 
@@ -47,7 +49,7 @@ public final class Main {
    */
   public static int run(
       InputStream in, OutputStream out, OutputStream err, Map<String, String> env, String... args) {
-    return run(Streams.of(in, out, err, env, () -> false), args);
+    return run(Streams.of(in, out, err, env, Path.of(""), () -> false), args);
   }
 
   static int run(Streams streams, String... args) {

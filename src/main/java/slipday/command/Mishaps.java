@@ -2,8 +2,16 @@ package slipday.command;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import slipday.finding.Nearest;
 
 /** What is said where a command can't be carried out. */
 final class Mishaps {
@@ -12,14 +20,50 @@ final class Mishaps {
   /** An option or an argument that does not fit. */
   static int usage(ParameterException e, Streams streams) {
     String name = e.getCommandLine().getCommandSpec().qualifiedName();
-    StringWriter text = new StringWriter();
-    PrintWriter writer = new PrintWriter(text);
-    writer.print("slipday: " + e.getMessage() + "\n");
-    CommandLine.UnmatchedArgumentException.printSuggestions(e, writer);
-    writer.print("`" + name + " --help` shows what fits.\n");
-    writer.flush();
-    streams.err().print(text.toString());
+    streams.err().print("slipday: " + sentence(e, name) + "\n");
+    streams.err().print("`" + name + " --help` shows what fits.\n");
     return Exit.UNUSABLE;
+  }
+
+  private static String sentence(ParameterException e, String name) {
+    if (e instanceof UnmatchedArgumentException) {
+      String word = ((UnmatchedArgumentException) e).getUnmatched().get(0);
+      return unmatched(e.getCommandLine(), word, name);
+    }
+    if (e instanceof MissingParameterException) {
+      String missing =
+          ((MissingParameterException) e)
+              .getMissing().stream().map(ArgSpec::paramLabel).collect(Collectors.joining(" and "));
+      return "`" + name + "` wants " + missing + ".";
+    }
+    boolean isChoice = e.getArgSpec() != null && e.getArgSpec().completionCandidates() != null;
+    return isChoice && e.getValue() != null
+        ? choice(e.getArgSpec(), e.getValue())
+        : String.valueOf(e.getMessage());
+  }
+
+  private static String unmatched(CommandLine line, String word, String name) {
+    if (word.startsWith("-")) {
+      List<String> known = new ArrayList<>();
+      line.getCommandSpec().options().forEach(o -> known.addAll(List.of(o.names())));
+      return "`" + name + "` has no option `" + word + "`." + suggestion(word, known);
+    }
+    boolean takesCommand = !line.getSubcommands().isEmpty();
+    return takesCommand
+        ? "There is no command `" + word + "`." + suggestion(word, line.getSubcommands().keySet())
+        : "`" + name + "` does not know what to do with `" + word + "`.";
+  }
+
+  private static String suggestion(String word, Iterable<String> known) {
+    List<String> all = StreamSupport.stream(known.spliterator(), false).toList();
+    return Nearest.to(word, all).map(n -> " Did you mean `" + n + "`?").orElse("");
+  }
+
+  private static String choice(ArgSpec spec, String value) {
+    List<String> known =
+        StreamSupport.stream(spec.completionCandidates().spliterator(), false).toList();
+    String option = spec.isOption() ? ((CommandLine.Model.OptionSpec) spec).longestName() : "";
+    return option + " knows no `" + value + "`; it knows " + String.join(", ", known) + ".";
   }
 
   static int fault(Exception e, Streams streams) {

@@ -1,6 +1,5 @@
 package slipday.command;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Option;
@@ -54,36 +53,16 @@ final class PlanInput {
    */
   Checked read(Streams streams) {
     Pipeline pipeline = new Pipeline(FileTexts.onDisk(), includeOutside);
-    Path path = path(name());
+    Path path = streams.path(name());
     Checked checked =
         plan.equals("-")
-            ? pipeline.check(streams.in(), fileName(path), folder(path))
+            ? pipeline.check(streams.in(), name(), path)
             : pipeline.check(path, name());
     if (!checked.usable()) {
       Finding why = checked.findings().get(0);
       throw new CommandFailure(why.message(), why.help());
     }
     return checked;
-  }
-
-  /**
-   * @throws CommandFailure if no file can have that name
-   */
-  static Path path(String name) {
-    try {
-      return Path.of(name);
-    } catch (InvalidPathException e) {
-      throw new CommandFailure("`" + name + "` can't be a path.", "");
-    }
-  }
-
-  private static String fileName(Path path) {
-    return String.valueOf(path.getFileName());
-  }
-
-  private static Path folder(Path path) {
-    Path parent = path.getParent();
-    return parent == null ? Path.of("") : parent;
   }
 
   /**

@@ -43,7 +43,11 @@ final class ScheduleCommand implements Callable<Integer> {
       description = "The plantings to show; all of them if none is named.")
   private List<String> wanted = List.of();
 
-  @Option(names = "--format", paramLabel = "FORM", description = "text, json or csv.")
+  @Option(
+      names = "--format",
+      paramLabel = "FORM",
+      completionCandidates = Form.OrCsv.class,
+      description = "text, json or csv.")
   private Form form = Form.TEXT;
 
   ScheduleCommand(Streams streams) {

@@ -42,7 +42,11 @@ final class WhyCommand implements Callable<Integer> {
       description = "A planting, cross, bed, lot or site, and an event, a condition or a rule.")
   private List<String> what = List.of();
 
-  @Option(names = "--format", paramLabel = "FORM", description = "text or json.")
+  @Option(
+      names = "--format",
+      paramLabel = "FORM",
+      completionCandidates = Form.TextOrJson.class,
+      description = "text or json.")
   private Form form = Form.TEXT;
 
   WhyCommand(Streams streams) {

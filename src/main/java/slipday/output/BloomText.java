@@ -228,7 +228,8 @@ public final class BloomText {
     boolean danger = data.pollen().stream().anyMatch(Reach::intoSeed);
     out.append('\n');
     if (danger) {
-      out.append("`flowers cover the chosen` and `pollinate … by hand` keep marked seed clean.\n");
+      out.append(
+          "`flowers cover the chosen` with `pollinate self by hand` keeps marked seed clean.\n");
     }
     out.append("The evenings and mornings: slipday calendar " + data.plan() + " -o season.ics\n");
   }

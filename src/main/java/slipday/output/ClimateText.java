@@ -108,6 +108,9 @@ public final class ClimateText {
           remark(f));
     }
     out.append('\n').append(ink.strong(title)).append('\n').append(grid.text("  "));
+    if (laws.stream().anyMatch(f -> f.from().equals("record") && !f.counted())) {
+      out.append("  Fewer than 15 seasons: no day can be counted off, so all are the curve's.\n");
+    }
   }
 
   private static String remark(FrostData f) {
@@ -115,7 +118,7 @@ public final class ClimateText {
       return "as the plan states";
     }
     String none = f.without() >= 0.005 ? "none in " + Lines.percent(f.without()) + " of years" : "";
-    return f.counted() ? none : "fewer than 15 seasons: by the curve";
+    return none;
   }
 
   private void years(StringBuilder out) {

@@ -1,6 +1,7 @@
 package slipday.output;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import slipday.output.data.ChosenData;
 import slipday.output.data.EventData;
@@ -118,17 +119,23 @@ public final class ScheduleText {
 
   private void chosen(PlantingDates p, StringBuilder out) {
     ChosenData c = p.chosen();
-    String doing = c.event().equals("sow") ? "Sow in place" : "Plant out";
     if (!c.possible()) {
-      out.append(Lines.hung("  ", doing + ": no day meets every condition (" + failing(c) + ")."));
+      out.append(
+          Lines.hung("  ", doing(c, "") + ": no day meets every condition (" + failing(c) + ")."));
       c.mends().forEach(mend -> out.append(Lines.hung("  - ", mend)));
     } else {
-      out.append(Lines.hung("  ", doing + " from " + bounds(c) + "."));
+      String begin = c.fixed() ? "Were the day not fixed: " : "";
+      out.append(Lines.hung("  ", begin + doing(c, begin) + " from " + bounds(c) + "."));
     }
     String chances = chances(c);
     if (!chances.isEmpty()) {
       out.append(Lines.hung("  ", "On " + days.day(c.date()) + ": " + chances + "."));
     }
+  }
+
+  private static String doing(ChosenData c, String after) {
+    String doing = c.event().equals("sow") ? "Sow in place" : "Plant out";
+    return after.isEmpty() ? doing : doing.toLowerCase(Locale.ROOT);
   }
 
   private static String failing(ChosenData c) {

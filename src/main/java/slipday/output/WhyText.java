@@ -27,10 +27,10 @@ public final class WhyText {
   public String text(Question question) {
     StringBuilder out = new StringBuilder();
     String name = question.subject().isEmpty() ? "" : question.subject() + ", ";
-    String head = name + question.topic();
-    boolean found = !question.findings().isEmpty();
-    String answer = found || question.answer().isEmpty() ? "" : ": " + question.answer();
-    out.append(ink.strong(Lines.clean(head))).append(Lines.clean(answer)).append('\n');
+    String head = Lines.clean(name + question.topic());
+    String answer = saysMore(question) ? ": " + question.answer() : "";
+    String line = String.join("\n", Lines.wrapped("", "  ", head + answer));
+    out.append(ink.strong(head)).append(line.substring(head.length())).append('\n');
     FindingsText findings = new FindingsText(ink);
     question.findings().forEach(f -> out.append(findings.one(f)));
     Set<Reason> told = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -44,18 +44,25 @@ public final class WhyText {
     return out.toString();
   }
 
+  /** Whether the answer says more than what is told beneath it. */
+  private static boolean saysMore(Question question) {
+    return !question.answer().isEmpty()
+        && question.findings().isEmpty()
+        && question.because().stream().noneMatch(r -> r.says().equals(question.answer()));
+  }
+
   /** The same reason read twice off the same facts is told once. */
   private static Set<Reason> distinct(List<Reason> reasons) {
     return new LinkedHashSet<>(reasons);
   }
 
+  /** What was told once, with all beneath it, is not told again. */
   private void tree(Reason reason, int depth, Set<Reason> told, StringBuilder out) {
-    boolean again = !told.add(reason) && !reason.from().isEmpty();
-    String says = reason.says() + mark(reason) + (again ? " (as above)" : "");
-    out.append(Lines.hung("  ".repeat(depth) + "- ", says));
-    if (!again) {
-      distinct(reason.from()).forEach(from -> tree(from, depth + 1, told, out));
+    if (!told.add(reason) && !reason.from().isEmpty()) {
+      return;
     }
+    out.append(Lines.hung("  ".repeat(depth) + "- ", reason.says() + mark(reason)));
+    distinct(reason.from()).forEach(from -> tree(from, depth + 1, told, out));
   }
 
   /** Where a reason is from, unless its words say so. */
@@ -73,7 +80,9 @@ public final class WhyText {
   /** What can be asked of a thing, with the answers in short. */
   public String list(String plan, String subject, List<Question> questions) {
     if (questions.isEmpty()) {
-      return "Nothing is worked out about " + Lines.clean(subject) + ".\n";
+      return "Nothing is worked out about "
+          + Lines.clean(subject)
+          + " by itself; ask about what is grown of it or in it.\n";
     }
     Grid grid = new Grid("ll");
     questions.forEach(q -> grid.row(q.topic(), q.answer()));

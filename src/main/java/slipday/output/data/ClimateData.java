@@ -27,7 +27,7 @@ public record ClimateData(
     Head slipday,
     String plan,
     SeasonData season,
-    Site.Place place,
+    SiteData place,
     String timeZone,
     double warmerThanStation,
     Optional<RecordData> record,
@@ -37,6 +37,13 @@ public record ClimateData(
     List<MonthData> soil,
     double soilWidth,
     SunData sun) {
+
+  /** Degrees north and east, metres above the sea. */
+  public record SiteData(double latitude, double longitude, Optional<Double> height) {
+    static SiteData of(Site.Place place) {
+      return new SiteData(place.latitude(), place.longitude(), place.height());
+    }
+  }
 
   /**
    * A weather record.
@@ -191,7 +198,7 @@ public record ClimateData(
         Head.of("climate"),
         plan,
         SeasonData.of(garden, climate),
-        garden.site().place().value(),
+        SiteData.of(garden.site().place().value()),
         climate.zone().getId(),
         garden.site().warmerThanStation(),
         climate.years().map(RecordData::of),

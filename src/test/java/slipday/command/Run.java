@@ -1,0 +1,25 @@
+package slipday.command;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** A command run in memory, in a folder. */
+record Run(int exit, String out, String err) {
+  static Run in(Path folder, String... args) {
+    return in(folder, new byte[0], Map.of(), false, args);
+  }
+
+  static Run in(
+      Path folder, byte[] stdin, Map<String, String> env, boolean onTerminal, String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Streams streams =
+        Streams.of(new ByteArrayInputStream(stdin), out, err, env, folder, () -> onTerminal);
+    int exit = Main.run(streams, args);
+    return new Run(
+        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+}

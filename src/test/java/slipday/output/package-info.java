@@ -1,0 +1,5 @@
+/** Tests of the outputs. */
+@NullMarked
+package slipday.output;
+
+import org.jspecify.annotations.NullMarked;
