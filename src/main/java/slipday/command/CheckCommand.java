@@ -33,6 +33,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "FORM",
+      completionCandidates = Form.Findings.class,
       description = "text, json, csv or sarif (2.1.0).")
   private Form form = Form.TEXT;
 
@@ -61,15 +62,16 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    form.oneOf(Form.TEXT, Form.JSON, Form.CSV, Form.SARIF);
     Checked checked = plan.read(streams);
     streams
         .out()
         .print(
             switch (form) {
-              case TEXT -> text(checked);
               case JSON -> Json.text(CheckData.of(plan.name(), checked.findings()));
               case CSV -> Tables.of(CheckData.of(plan.name(), checked.findings()));
               case SARIF -> Sarif.text(checked.findings(), Version.number());
+              default -> text(checked);
             });
     return checked.has(failOn) ? Exit.FINDINGS : Exit.CLEAN;
   }

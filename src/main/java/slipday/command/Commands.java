@@ -17,6 +17,7 @@ final class Commands {
     commands.put("check", CheckCommand::new);
     commands.put("schedule", ScheduleCommand::new);
     commands.put("bloom", BloomCommand::new);
+    commands.put("calendar", CalendarCommand::new);
     commands.put("why", WhyCommand::new);
     commands.put("climate", ClimateCommand::new);
     commands.put("crops", CropsCommand::new);

@@ -8,7 +8,8 @@ enum Form {
   TEXT("text"),
   JSON("json"),
   CSV("csv"),
-  SARIF("sarif");
+  SARIF("sarif"),
+  ICS("ics");
 
   private final String word;
 
@@ -36,6 +37,24 @@ enum Form {
 
     OrCsv() {
       super(List.of("text", "json", "csv"));
+    }
+  }
+
+  /** What check finds. */
+  static final class Findings extends ArrayList<String> {
+    private static final long serialVersionUID = 1L;
+
+    Findings() {
+      super(List.of("text", "json", "csv", "sarif"));
+    }
+  }
+
+  /** Chores. */
+  static final class IcsOrJson extends ArrayList<String> {
+    private static final long serialVersionUID = 1L;
+
+    IcsOrJson() {
+      super(List.of("ics", "json"));
     }
   }
 
