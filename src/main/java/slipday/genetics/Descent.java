@@ -1,27 +1,31 @@
 package slipday.genetics;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The shares T that pass down and the draws D of a {@link Pedigree}, and the walk up through them.
  */
 final class Descent {
+  /** Stands for the seed parent of a bulk; its pollen parent is then the bulk's place in a list. */
   private static final int BULK = -2;
+
   private static final int WORD = 64;
 
   /** Below this a negative is a rounding of nothing. */
   private static final double HAIR = 1e-13;
 
-  /** What an individual has of each of its parents; the shares sum to 1 or less. */
-  record Shares(int[] parents, double[] shares) {}
+  /** What an individual has of one of its parents; all of its shares sum to 1 or less. */
+  record Share(int parent, double of) {}
 
   private final int size;
   private final int[] seedParent;
   private final int[] pollenParent;
-  private final Map<Integer, Shares> bulks = new HashMap<>();
+  private final List<List<Share>> bulks = new ArrayList<>();
   private final double[] inbreeding;
   private final double[] draw;
 
@@ -39,9 +43,9 @@ final class Descent {
     Map<Long, Double> families = new HashMap<>();
     for (int i = 0; i < size; i++) {
       if (seedParent[i] == BULK) {
-        bulk(i, rows.bulks.get(i), families);
+        bulk(i, rows.bulks.get(pollenParent[i]), families);
       } else if (seedParent[i] == Pedigree.UNKNOWN) {
-        inbreeding[i] = rows.founders.get(i);
+        inbreeding[i] = rows.inbreeding[i];
         draw[i] = 1 + inbreeding[i];
       } else {
         int seed = seedParent[i];
@@ -57,23 +61,24 @@ final class Descent {
     private int size;
     private int[] seedParent = new int[WORD];
     private int[] pollenParent = new int[WORD];
-    private final Map<Integer, Double> founders = new HashMap<>();
-    private final Map<Integer, List<Pedigree.Fruit>> bulks = new HashMap<>();
+    private double[] inbreeding = new double[WORD];
+    private final List<List<Pedigree.Fruit>> bulks = new ArrayList<>();
 
-    void founder(double inbreeding) {
-      founders.put(size, inbreeding);
+    void founder(double stated) {
       offspring(Pedigree.UNKNOWN, Pedigree.UNKNOWN);
+      inbreeding[size - 1] = stated;
     }
 
     void bulk(List<Pedigree.Fruit> fruits) {
-      bulks.put(size, List.copyOf(fruits));
-      offspring(BULK, BULK);
+      offspring(BULK, bulks.size());
+      bulks.add(List.copyOf(fruits));
     }
 
     void offspring(int seed, int pollen) {
       if (size == seedParent.length) {
         seedParent = Arrays.copyOf(seedParent, 2 * size);
         pollenParent = Arrays.copyOf(pollenParent, 2 * size);
+        inbreeding = Arrays.copyOf(inbreeding, 2 * size);
       }
       seedParent[size] = seed;
       pollenParent[size] = pollen;
@@ -95,21 +100,21 @@ final class Descent {
   }
 
   /** The parents of an individual, none for a founder; a selfed plant has one of share 1. */
-  Shares shares(int individual) {
+  List<Share> shares(int individual) {
     int seed = seedParent[individual];
     int pollen = pollenParent[individual];
     if (seed == BULK) {
-      return bulks.get(individual);
+      return bulks.get(pollen);
     }
     if (seed == Pedigree.UNKNOWN) {
-      return new Shares(new int[0], new double[0]);
+      return List.of();
     }
     if (seed == pollen) {
-      return new Shares(new int[] {seed}, new double[] {1});
+      return List.of(new Share(seed, 1));
     }
     return pollen == Pedigree.UNKNOWN
-        ? new Shares(new int[] {seed}, new double[] {0.5})
-        : new Shares(new int[] {seed, pollen}, new double[] {0.5, 0.5});
+        ? List.of(new Share(seed, 0.5))
+        : List.of(new Share(seed, 0.5), new Share(pollen, 0.5));
   }
 
   /** x′·A·y. */
@@ -142,16 +147,13 @@ final class Descent {
         to[pollenParent[from]] += share / 2;
       }
     } else if (seed == BULK) {
-      Shares bulk = bulks.get(from);
-      for (int k = 0; k < bulk.parents.length; k++) {
-        to[bulk.parents[k]] += share * bulk.shares[k];
-      }
+      bulks.get(pollenParent[from]).forEach(part -> to[part.parent] += share * part.of);
     }
   }
 
   private void bulk(int i, List<Pedigree.Fruit> fruits, Map<Long, Double> families) {
     double seeds = fruits.stream().mapToDouble(Pedigree.Fruit::seeds).sum();
-    Map<Integer, Double> parents = new HashMap<>();
+    Map<Integer, Double> parents = new TreeMap<>();
     double sum = 0;
     for (Pedigree.Fruit fruit : fruits) {
       double weight = fruit.seeds() / seeds;
@@ -163,10 +165,10 @@ final class Descent {
       }
     }
     inbreeding[i] = sum;
-    int[] who = parents.keySet().stream().mapToInt(Integer::intValue).sorted().toArray();
-    double[] shares = Arrays.stream(who).mapToDouble(parents::get).toArray();
-    bulks.put(i, new Shares(who, shares));
-    draw[i] = notNegative(1 + sum - square(who, shares));
+    List<Share> shares = new ArrayList<>();
+    parents.forEach((parent, share) -> shares.add(new Share(parent, share)));
+    bulks.add(List.copyOf(shares));
+    draw[i] = notNegative(1 + sum - square(shares));
   }
 
   private double drawOfTwo(int seed, int pollen) {
@@ -192,7 +194,7 @@ final class Descent {
     }
     // (a + b)′A(a + b) is 1 + F of each and twice their relationship, which is twice the
     // coancestry.
-    double both = square(new int[] {older, younger}, new double[] {1, 1});
+    double both = square(List.of(new Share(older, 1), new Share(younger, 1)));
     double found = notNegative((both - 2 - inbreeding[older] - inbreeding[younger]) / 4);
     families.put(((long) older << Integer.SIZE) + younger, found);
     return found;
@@ -202,11 +204,11 @@ final class Descent {
    * x′·A·x by one walk from the youngest up. Ancestors met are marked in a bit set, so that the
    * walk passes by all others.
    */
-  private double square(int[] who, double[] shares) {
+  private double square(List<Share> shares) {
     int top = 0;
-    for (int k = 0; k < who.length; k++) {
-      add(who[k], shares[k]);
-      top = Math.max(top, who[k]);
+    for (Share share : shares) {
+      add(share.parent, share.of);
+      top = Math.max(top, share.parent);
     }
     double sum = 0;
     for (int word = top / WORD; word >= 0; word--) {
@@ -224,10 +226,7 @@ final class Descent {
             add(pollenParent[i], share / 2);
           }
         } else if (seed == BULK) {
-          Shares bulk = bulks.get(i);
-          for (int k = 0; k < bulk.parents.length; k++) {
-            add(bulk.parents[k], share * bulk.shares[k]);
-          }
+          bulks.get(pollenParent[i]).forEach(part -> add(part.parent, share * part.of));
         }
       }
     }

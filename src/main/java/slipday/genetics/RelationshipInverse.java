@@ -1,8 +1,7 @@
 package slipday.genetics;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -40,7 +39,7 @@ public final class RelationshipInverse {
   public record Entry(int row, int column, double value) {}
 
   private RelationshipInverse(Pedigree pedigree) {
-    Map<Long, Double> sums = new HashMap<>();
+    List<Map<Integer, Double>> rows = new ArrayList<>();
     Descent descent = pedigree.descent();
     for (int i = 0; i < descent.size(); i++) {
       Map<Integer, Double> mean = meanOfParents(descent.shares(i));
@@ -51,10 +50,11 @@ public final class RelationshipInverse {
         mean.put(free.size(), 1.0);
         stands.add(List.of(new Term(free.size(), 1)));
         free.add(i);
-        addSquare(mean, 1 / descent.draw(i), sums);
+        rows.add(new TreeMap<>());
+        addSquare(mean, 1 / descent.draw(i), rows);
       }
     }
-    entries = sorted(sums);
+    entries = entries(rows);
   }
 
   /**
@@ -97,35 +97,36 @@ public final class RelationshipInverse {
     return entries;
   }
 
-  private Map<Integer, Double> meanOfParents(Descent.Shares shares) {
+  private Map<Integer, Double> meanOfParents(List<Descent.Share> shares) {
     Map<Integer, Double> mean = new TreeMap<>();
-    for (int k = 0; k < shares.parents().length; k++) {
-      for (Term term : stands.get(shares.parents()[k])) {
-        mean.merge(term.free, term.share * shares.shares()[k], Double::sum);
+    for (Descent.Share share : shares) {
+      for (Term term : stands.get(share.parent())) {
+        mean.merge(term.free, term.share * share.of(), Double::sum);
       }
     }
     return mean;
   }
 
   private static void addSquare(
-      Map<Integer, Double> vector, double factor, Map<Long, Double> sums) {
+      Map<Integer, Double> vector, double factor, List<Map<Integer, Double>> rows) {
     vector.forEach(
         (row, one) ->
             vector.forEach(
-                (column, other) ->
-                    sums.merge(
-                        ((long) row << Integer.SIZE) + column, one * other * factor, Double::sum)));
+                (column, other) -> rows.get(row).merge(column, one * other * factor, Double::sum)));
   }
 
-  private static List<Entry> sorted(Map<Long, Double> sums) {
-    List<Entry> all = new ArrayList<>(sums.size());
-    sums.forEach(
-        (at, value) -> {
-          if (value != 0) {
-            all.add(new Entry((int) (at >> Integer.SIZE), at.intValue(), value));
-          }
-        });
-    all.sort(Comparator.comparingInt(Entry::row).thenComparingInt(Entry::column));
-    return List.copyOf(all);
+  private static List<Entry> entries(List<Map<Integer, Double>> rows) {
+    List<Entry> all = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      int row = i;
+      rows.get(i)
+          .forEach(
+              (column, value) -> {
+                if (value != 0) {
+                  all.add(new Entry(row, column, value));
+                }
+              });
+    }
+    return Collections.unmodifiableList(all);
   }
 }
