@@ -18,6 +18,9 @@ import java.util.OptionalInt;
  * Biometrics 32:949; T. H. E. Meuwissen and Z. Luo 1992, Genetics Selection Evolution 24:305; for a
  * parent of several C. R. Henderson 1988, Journal of Animal Science 66:2049; all from memory). With
  * D taken from the parents' own relationships, selfing needs no rule of its own.
+ *
+ * <p>The cost is one walk through the ancestors for each pair of parents that isn't a selfing; a
+ * walk is shared by all seed of the pair.
  */
 public final class Pedigree {
   /** No parent known: an unrelated plant of inbreeding 0. */
