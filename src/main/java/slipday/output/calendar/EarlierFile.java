@@ -111,7 +111,7 @@ record EarlierFile(List<String> header, List<Part> parts) {
 
     private Part part(int begin, int end) {
       List<String> texts = lines.subList(begin, end + 1).stream().map(Line::text).toList();
-      return new Part(kind(begin), texts, source.span(lines.get(begin).start, lines.get(end).end));
+      return Part.of(kind(begin), texts, source.span(lines.get(begin).start, lines.get(end).end));
     }
 
     private String kind(int line) {

@@ -22,51 +22,58 @@ final class FruitChores {
     }
     DateSpread spread = ripe.get().value();
     LocalDate late = spread.late().or(spread::usual).orElse(first.get());
-    LocalDate last = season.lastFruit(planting.planting(), late);
+    LocalDate last = season.lastRipe(planting.planting(), late);
     String name = planting.name();
     Draft draft =
         new Draft(ChoreKind.LOOK_AT_FRUIT, name, "Look at the fruit of " + name)
-            .says(slip(planting.planting(), season.pollinated(planting.planting())))
+            .says(age(season, planting.planting()))
+            .says(slip(season, planting.planting()))
             .says(signs(planting.planting()))
+            .says(forSeed(season, planting.planting()))
             .says(marked(season, planting.planting()))
             .cautions(Cautions.ofFruit(season, planting.planting()));
     return List.of(draft.due(new ChoreTime.Days(first.get(), last), ripe.get().reason()));
   }
 
-  private static Optional<String> slip(Planting planting, boolean byHand) {
-    String age = age(planting, byHand);
+  private static Optional<String> slip(SeasonIndex season, Planting planting) {
     String slip = planting.facts().valueOr(CropFacts.SLIP, "");
     if (slip.equals("full")) {
       return Optional.of(
-          age
-              + "Ripe at full slip: it parts from the vine at a light push, and the scar is clean.");
+          "Ripe at full slip: it parts from the vine at a light push, and the scar is clean.");
     }
     if (slip.equals("half")) {
       return Optional.of(
-          age
-              + "Ripe at half slip: a crack runs half round the stem. At full slip it is past its"
-              + " best.");
+          "Ripe at half slip: a crack runs half round the stem. At full slip it is past its best.");
     }
-    if (slip.equals("none")) {
-      return Optional.of(age + "This type never slips, so the days come first, then the signs.");
-    }
-    return age.isEmpty() ? Optional.empty() : Optional.of(age.strip());
+    return slip.equals(SeasonIndex.NEVER_SLIPS) && season.speciesSlips(planting)
+        ? Optional.of("This type never slips, so the days come first, then the signs.")
+        : Optional.empty();
   }
 
-  private static String age(Planting planting, boolean byHand) {
+  private static Optional<String> age(SeasonIndex season, Planting planting) {
+    return SeasonIndex.ripeAfter(planting)
+        .map(
+            days ->
+                season.pollinated(planting)
+                    ? "Count the days since the pollination on the tag: usually ripe after "
+                        + Words.days(days)
+                        + "."
+                    : "Usually ripe " + Words.days(days) + " after the flower.");
+  }
+
+  /** Where seed wants longer than the kitchen, a fruit picked to be eaten is lost for seed. */
+  private static Optional<String> forSeed(SeasonIndex season, Planting planting) {
+    if (!planting.seedSaved() && !season.pollinated(planting)) {
+      return Optional.empty();
+    }
     return planting
         .facts()
-        .get(CropFacts.RIPE)
-        .map(Reasoned::value)
-        .filter(r -> !r.heat())
+        .get(CropFacts.SEED_RIPE)
         .map(
-            r ->
-                byHand
-                    ? "Count the days since the pollination on the tag: usually ripe after "
-                        + Words.days(r.after())
-                        + ". "
-                    : "Usually ripe " + Words.days(r.after()) + " after the flower. ")
-        .orElse("");
+            d ->
+                "Fruit for seed is left on the plant past that, till "
+                    + Words.days(d.value())
+                    + " after its pollination.");
   }
 
   private static Optional<String> signs(Planting planting) {

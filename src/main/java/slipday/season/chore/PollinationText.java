@@ -49,11 +49,11 @@ final class PollinationText {
   Draft cover(int morning) {
     return draft(ChoreKind.COVER, "Cover tonight: " + flowers + " for " + name, morning)
         .says(
-            (bagged ? "Bag " : "Tape shut ")
+            (bagged ? "Bag" : "Tape shut")
+                + " what opens tomorrow: "
                 + flowers
                 + " of "
                 + plan.seedParent().name()
-                + " that open tomorrow"
                 + males().map(m -> ", and " + m).orElse("")
                 + ".")
         .says(budSign())

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import slipday.garden.CropFacts;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
+import slipday.measure.Range;
 import slipday.measure.Reasoned;
 import slipday.season.Exposure;
 import slipday.season.PlantingSeason;
@@ -20,11 +21,14 @@ import slipday.season.Season;
 
 /** What the season says of each planting, by its name. */
 final class SeasonIndex {
+  static final String NEVER_SLIPS = "none";
+
   private final Season season;
   private final Map<String, PlantingSeason> plantings = new HashMap<>();
   private final Map<String, List<PollinationPlan>> pollinations;
   private final Map<String, List<Exposure>> bitterExposures;
   private final Set<String> pollenParents = new HashSet<>();
+  private final Set<String> slipping;
 
   SeasonIndex(Season season) {
     this.season = season;
@@ -32,6 +36,11 @@ final class SeasonIndex {
     pollinations =
         season.pollinations().stream().collect(Collectors.groupingBy(p -> p.seedParent().name()));
     season.pollinations().forEach(p -> pollenParents.add(p.pollenParent().name()));
+    slipping =
+        season.garden().crops().values().stream()
+            .filter(c -> !c.facts().valueOr(CropFacts.SLIP, NEVER_SLIPS).equals(NEVER_SLIPS))
+            .map(c -> c.species().name())
+            .collect(Collectors.toUnmodifiableSet());
     bitterExposures =
         season.exposures().stream()
             .filter(e -> e.intoSeed() && e.source().isBitter())
@@ -87,20 +96,38 @@ final class SeasonIndex {
     return on(planting).stream().flatMap(p -> mornings(p).stream()).sorted().toList();
   }
 
+  /** Whether some kind of its species slips from the vine, so that not slipping tells something. */
+  boolean speciesSlips(Planting planting) {
+    return slipping.contains(planting.species().name());
+  }
+
+  /** When the last fruit pollinated by hand is ripe, where that is later than another day. */
+  LocalDate lastRipe(Planting planting, LocalDate otherwise) {
+    return later(planting, ripeAfter(planting), otherwise);
+  }
+
   /**
-   * When the fruit of the last hand pollination is ripe, where that is later than another day.
-   * Where ripening is told as a heat sum the other day stands.
+   * When the last fruit pollinated by hand holds full seed, where that is later than another day.
    */
-  LocalDate lastFruit(Planting planting, LocalDate otherwise) {
-    Optional<Long> days =
-        planting
-            .facts()
-            .get(CropFacts.RIPE)
-            .map(Reasoned::value)
-            .filter(r -> !r.heat())
-            .map(r -> Math.round(r.after().high()));
+  LocalDate lastSeed(Planting planting, LocalDate otherwise) {
+    Optional<Range> full = planting.facts().get(CropFacts.SEED_RIPE).map(Reasoned::value);
+    return later(planting, full.or(() -> ripeAfter(planting)), otherwise);
+  }
+
+  /** Days from pollination to ripe; empty where that is told as a heat sum. */
+  static Optional<Range> ripeAfter(Planting planting) {
+    return planting
+        .facts()
+        .get(CropFacts.RIPE)
+        .map(Reasoned::value)
+        .filter(r -> !r.heat())
+        .map(CropFacts.RipeAfter::after);
+  }
+
+  private LocalDate later(Planting planting, Optional<Range> after, LocalDate otherwise) {
     Optional<LocalDate> last = mornings(planting).stream().max(LocalDate::compareTo);
-    Stream<LocalDate> ripe = last.flatMap(m -> days.map(m::plusDays)).stream();
-    return Stream.concat(Stream.of(otherwise), ripe).max(LocalDate::compareTo).orElseThrow();
+    Stream<LocalDate> ready =
+        last.flatMap(m -> after.map(d -> m.plusDays(Math.round(d.high())))).stream();
+    return Stream.concat(Stream.of(otherwise), ready).max(LocalDate::compareTo).orElseThrow();
   }
 }

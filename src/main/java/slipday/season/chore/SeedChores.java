@@ -92,7 +92,7 @@ final class SeedChores {
     Range rest = facts.valueOr(CropFacts.SEED_RESTS, Range.of(0));
     LocalDate first = ripe.get().plusDays(Math.round(rest.low()));
     LocalDate last =
-        season.lastFruit(planting.planting(), ready.get().value().late().orElse(ripe.get()));
+        season.lastSeed(planting.planting(), ready.get().value().late().orElse(ripe.get()));
     draft
         .says(
             facts

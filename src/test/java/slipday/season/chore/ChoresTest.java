@@ -94,7 +94,8 @@ class ChoresTest {
           .isEqualTo(((ChoreTime.Hours) anthers.get(i).time()).to());
     }
     assertThat(anthers.get(0).description().get(0)).startsWith("On pip, in buds that open");
-    assertThat(covers.get(0).description().get(0)).contains(" of pip that open", "males of pulp");
+    assertThat(covers.get(0).description().get(0))
+        .contains("perfect flowers of pip, and ", " males of pulp");
     assertThat(mornings.get(0).description().get(0)).contains("Take male flowers");
     assertThat(all(book, ChoreKind.TAKE_SEED))
         .extracting(Chore::title)
@@ -140,12 +141,29 @@ class ChoresTest {
   @Test
   void ripenessIsToldByTheSignsOfItsType() {
     Chore netted = one(north(lot("pip", "muskmelon") + SELFED), ChoreKind.LOOK_AT_FRUIT);
-    assertThat(netted.description().get(0)).contains("Ripe at full slip");
-    assertThat(netted.description().get(1)).startsWith("Signs: ").contains("slips from the vine");
+    assertThat(netted.description())
+        .anyMatch(d -> d.startsWith("Ripe at full slip"))
+        .anyMatch(d -> d.startsWith("Signs: ") && d.contains("slips from the vine"));
     Chore casaba = one(north(lot("pip", "casaba") + SELFED), ChoreKind.LOOK_AT_FRUIT);
     assertThat(casaba.description().get(0))
-        .startsWith("Count the days since the pollination on the tag: usually ripe after 45 to 65")
-        .contains("never slips");
+        .isEqualTo(
+            "Count the days since the pollination on the tag: usually ripe after 45 to 65 days.");
+    assertThat(casaba.description().get(1)).contains("never slips");
+    Chore acorn = one(north(lot("pip", "acorn-squash") + SELFED), ChoreKind.LOOK_AT_FRUIT);
+    assertThat(acorn.description()).noneMatch(d -> d.contains("slip"));
+  }
+
+  /** A cucumber for seed stays on the vine long after the eating stage. */
+  @Test
+  void fruitForSeedIsLeftPastTheEatingStage() {
+    ChoreBook book = north(lot("pip", "slicing-cucumber") + SELFED);
+    assertThat(one(book, ChoreKind.LOOK_AT_FRUIT).description())
+        .anyMatch(d -> d.startsWith("Fruit for seed is left on the plant past that, till "));
+    assertThat(one(book, ChoreKind.TAKE_SEED).time().lastDay())
+        .isAfter(one(book, ChoreKind.LOOK_AT_FRUIT).time().lastDay());
+    Chore eaten =
+        one(north(lot("pip", "slicing-cucumber") + "  seed not saved\n"), ChoreKind.LOOK_AT_FRUIT);
+    assertThat(eaten.description()).noneMatch(d -> d.contains("for seed is left"));
   }
 
   /** The last flower pollinated ripens last: its days end the look-out. */
