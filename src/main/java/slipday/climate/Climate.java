@@ -129,11 +129,28 @@ public final class Climate {
     return reasons;
   }
 
-  private List<Reason> reasonsOf() {
+  /** What a walk through the season rests on: the record and its offset, or the stated frosts. */
+  public List<Reason> walkReasons() {
     List<Reason> all = new ArrayList<>();
+    if (years.isEmpty()) {
+      lastSpringFrost().ifPresent(law -> all.add(law.reason()));
+      firstAutumnFrost().ifPresent(law -> all.add(law.reason()));
+      return all;
+    }
+    tellRecord(all);
+    all.add(soil.reason());
+    return all;
+  }
+
+  private void tellRecord(List<Reason> all) {
     years.ifPresent(y -> tellWeather(y, all));
     input.offset().ifPresent(o -> all.add(offsetReason(o, "day and night")));
     input.nightOffset().ifPresent(o -> all.add(offsetReason(o, "at night")));
+  }
+
+  private List<Reason> reasonsOf() {
+    List<Reason> all = new ArrayList<>();
+    tellRecord(all);
     spring.values().forEach(law -> all.add(law.reason()));
     autumn.values().forEach(law -> all.add(law.reason()));
     if (years.isPresent()) {

@@ -58,7 +58,7 @@ final class SeasonWeather {
                 + climate.usableYears().size()
                 + " weather years, each at three paces of the crop"
             : "Reckoned in calendar days from the gardener's own frost dates: no weather record";
-    return Reason.derived(says, climate.reasons());
+    return Reason.derived(says, climate.walkReasons());
   }
 
   Optional<Weather> weather() {
