@@ -17,6 +17,9 @@ final class LineTraps {
   private static final String QUOTES = "'‘’‚‹›«»`´";
   private static final String DASHES = "-\u2013\u2014\u2212";
 
+  /** In UTF-16. */
+  private static final int LONGEST_CHARACTER = 2;
+
   private LineTraps() {}
 
   static Optional<Finding> check(Line line) {
@@ -25,7 +28,7 @@ final class LineTraps {
       Optional<Finding> found =
           switch (words.get(i).kind()) {
             case OPEN_TEXT -> Optional.of(openText(words.get(i)));
-            case OTHER -> Optional.of(stray(words, i));
+            case OTHER -> Optional.of(isLongLine(words.get(i)) ? longLine(line) : stray(words, i));
             case COMMA -> commaInNumber(words, i);
             case TEXT -> quoteInText(words, i);
             default -> Optional.empty();
@@ -35,6 +38,17 @@ final class LineTraps {
       }
     }
     return Optional.empty();
+  }
+
+  private static boolean isLongLine(Word word) {
+    return word.end() - word.start() > LONGEST_CHARACTER;
+  }
+
+  private static Finding longLine(Line line) {
+    int start = line.first().start();
+    Span place = new Span(line.first().source(), start, start + 1);
+    return Finding.error("line-too-long", place, "This line is too long to be one of a plan.")
+        .withHelp("Look whether this is the file that was meant, and where its line ends went.");
   }
 
   /** The line as it would be had no one typed brackets; the line itself where nothing is left. */

@@ -47,7 +47,7 @@ final class SaysReader {
     Word source = tail.get(1);
     Says says =
         new Says(
-            Optional.of(new Value.Name(source.text(), source.span())),
+            Optional.of(Value.Name.of(source.text(), source.span())),
             fromMemory,
             tail.get(0).span().to(tail.get(tail.size() - 1).span()));
     return new Split(value, Optional.of(says), Optional.empty());

@@ -31,7 +31,12 @@ public sealed interface Value {
   record Shares(Range range, Span span) implements Value {}
 
   /** A name: of a line, a lot, a bed, a crop … */
-  record Name(String text, Span span) implements Value {}
+  record Name(String text, Span span) implements Value {
+    /** A curly apostrophe, as telephones write it, is the plain one. */
+    static Name of(String written, Span span) {
+      return new Name(written.replace('\u2019', '\''), span);
+    }
+  }
 
   record Text(String text, Span span) implements Value {}
 

@@ -135,13 +135,11 @@ final class ValueReader extends FigureReader {
     return keep(at + 1, new Value.Text(text, attempt.span(at, at + 1)));
   }
 
-  /** A curly apostrophe, as telephones write it, is the plain one. */
   private int name(int at) {
     if (!attempt.is(at, WordKind.WORD) && !attempt.is(at, WordKind.MIXED)) {
       return attempt.expect(at, kind.expected());
     }
-    String text = attempt.text(at).replace('\u2019', '\'');
-    return keep(at + 1, new Value.Name(text, attempt.span(at, at + 1)));
+    return keep(at + 1, Value.Name.of(attempt.text(at), attempt.span(at, at + 1)));
   }
 
   /** Words up to a comma, or up to the {@code to} or {@code at} before a figure. */
@@ -155,7 +153,7 @@ final class ValueReader extends FigureReader {
     }
     String words =
         attempt.words.subList(from, at).stream().map(Word::text).collect(Collectors.joining(" "));
-    return keep(at, new Value.Name(words.replace('\u2019', '\''), attempt.span(from, at)));
+    return keep(at, Value.Name.of(words, attempt.span(from, at)));
   }
 
   /** In {@code days to ripe to 36 days} the second {@code to} does. */

@@ -21,13 +21,14 @@ public final class SeasonParser {
    * Parses any text at all; what is wrong with it is in the findings, and the rest still parses.
    */
   public static Outcome<SeasonFile> parse(Source source) {
-    SeasonLexer lexer = new SeasonLexer(CharStreams.fromString(source.text()));
+    LongLines tooLong = LongLines.of(source);
+    SeasonLexer lexer = new SeasonLexer(CharStreams.fromString(tooLong.blanked()));
     lexer.removeErrorListeners();
     CommonTokenStream tokens = new CommonTokenStream(lexer);
     var parser = new slipday.syntax.grammar.SeasonParser(tokens);
     parser.removeErrorListeners();
     parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
-    return new TreeBuilder(source, tokens).build(parser.file());
+    return new TreeBuilder(source, tokens).build(parser.file(), tooLong);
   }
 
   /** Turns ANTLR's contexts and hidden tokens into our lines and comments. */
@@ -45,7 +46,7 @@ public final class SeasonParser {
       this.texts = new WordTexts(source.text());
     }
 
-    Outcome<SeasonFile> build(FileContext file) {
+    Outcome<SeasonFile> build(FileContext file, LongLines tooLong) {
       List<Line> lines = new ArrayList<>(file.getChildCount());
       for (int i = 0; i < file.getChildCount(); i++) {
         if (file.getChild(i) instanceof LineContext line) {
@@ -58,7 +59,7 @@ public final class SeasonParser {
           comments.add(comment(token));
         }
       }
-      SeasonFile tree = new SeasonFile(source, List.copyOf(lines), List.copyOf(comments));
+      SeasonFile tree = new SeasonFile(source, tooLong.among(lines), List.copyOf(comments));
       return new Outcome<>(tree, findings);
     }
 

@@ -14,6 +14,6 @@ public enum WordKind {
   OPEN_TEXT,
   COMMA,
   PERCENT,
-  /** A character the language has no use for. */
+  /** A character the language has no use for, or the whole of a line too long to be one. */
   OTHER
 }

@@ -68,6 +68,12 @@ class FormatterTest {
   }
 
   @Test
+  void aSourceIsNamedAlikeWithEitherApostrophe() {
+    String curly = "crop c\n  ripe 35 days after pollination, says o\u2019neill";
+    assertThat(Texts.meaning(format(curly))).isEqualTo(Texts.meaning(curly)).contains("o'neill");
+  }
+
+  @Test
   void commasStandCloseToWhatTheyFollow() {
     assertThat(format("site a\n  place 44.21 N ,72.58 W,310 m"))
         .isEqualTo("site a\n  place          44.21 N, 72.58 W, 310 m\n");

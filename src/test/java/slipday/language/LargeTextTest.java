@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import slipday.finding.Finding;
 import slipday.finding.Folding;
+import slipday.format.Formatter;
 
 /** Texts that are too long, too deep or too wrong, each read in a few seconds. */
 @Timeout(20)
@@ -35,7 +37,20 @@ class LargeTextTest {
     assertThat(Texts.findings("{".repeat(MEGA))).hasSize(1);
     assertThat(Texts.findings("line a\n  looks \"" + "x ".repeat(2 * MEGA))).hasSize(1);
     assertThat(Texts.findings("lot a\n  seeds " + "9".repeat(MEGA))).hasSize(1);
-    assertThat(Texts.findings("neighbour a\n  grows a" + ", b".repeat(MEGA / 4))).isEmpty();
+    assertThat(Texts.findings("bed a\n" + "9 ".repeat(10 * MEGA) + "\n  size 1 kg"))
+        .extracting(Finding::rule)
+        .containsExactly("line-too-long", "unit-wrong");
+  }
+
+  @Test
+  void aLongLineIsLeftAsItIs() {
+    String text = "bed a\n" + "9 # \" ".repeat(MEGA) + "9\n\nbed b\n";
+    assertThat(Formatter.format(Texts.parse(text)).value()).isEqualTo(text);
+  }
+
+  @Test
+  void aLineOfManyWordsBinds() {
+    assertThat(Texts.findings("neighbour a\n  grows a" + ", b".repeat(3000))).isEmpty();
   }
 
   @Test
