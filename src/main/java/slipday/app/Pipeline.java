@@ -16,6 +16,7 @@ import slipday.garden.Garden;
 import slipday.garden.Resolver;
 import slipday.garden.Site;
 import slipday.language.Block;
+import slipday.rules.Checker;
 import slipday.season.Season;
 import slipday.season.SeasonBuilder;
 import slipday.season.SiteClimate;
@@ -81,6 +82,7 @@ public final class Pipeline {
       boolean weatherSound = file.isEmpty() || record.isPresent();
       if (sound && weatherSound) {
         season = Optional.of(SeasonBuilder.build(g, SiteClimate.of(g.site(), g.season(), record)));
+        findings.addAll(Checker.check(season.get()));
       }
     }
     findings.sort(Finding.ORDER);

@@ -72,6 +72,13 @@ public final class Odds {
     return trialsNeeded(seedlings + JEFFREYS, of - seedlings + JEFFREYS, plants, probability, MOST);
   }
 
+  /** The chance that so many seeds give the plants wanted, at a germination taken as certain. */
+  public static double chanceOfPlants(int seeds, int plants, double germination) {
+    return plants <= 0
+        ? 1
+        : BinomialDistribution.of(seeds, germination).survivalProbability(plants - 1);
+  }
+
   /** The chance that so many seeds of a tested lot give the plants wanted; see the method above. */
   public static double chanceOfPlants(int seeds, int plants, int seedlings, int of) {
     return new BetaBinomial(seeds, seedlings + JEFFREYS, of - seedlings + JEFFREYS).atLeast(plants);

@@ -1,0 +1,144 @@
+package slipday.rules;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import slipday.finding.Finding;
+import slipday.finding.Nearest;
+import slipday.garden.Allowance;
+import slipday.garden.Garden;
+import slipday.garden.Named;
+import slipday.language.PlanClauses;
+import slipday.language.Value;
+
+/** What the gardener accepts, and what is said of an allowance that can't be followed. */
+final class Allowances {
+  static final String WITHOUT_REASON = "allow-without-reason";
+  static final String NOT_POSSIBLE = "allow-not-possible";
+  static final String IDLE = "idle-allow";
+
+  private final Garden garden;
+
+  Allowances(Garden garden) {
+    this.garden = garden;
+  }
+
+  /** One name of an allowance that can be followed, with the reason. */
+  private record Accepted(String rule, Value.Name thing, String reason) {
+    boolean covers(Reporter.Report report) {
+      return report.finding().rule().equals(rule) && report.names().contains(thing.text());
+    }
+  }
+
+  /** The findings of the rules, allowed where they are, and those about the allowances. */
+  List<Finding> over(List<Reporter.Report> reports) {
+    List<Finding> said = new ArrayList<>();
+    List<Accepted> accepted = new ArrayList<>();
+    for (Allowance allowance : garden.allowances()) {
+      Optional<Finding> refused = refused(allowance);
+      refused.ifPresent(said::add);
+      if (refused.isEmpty()) {
+        accept(allowance, accepted, said);
+      }
+    }
+    Set<Accepted> used = new HashSet<>();
+    for (Reporter.Report report : reports) {
+      said.add(judged(report, accepted, used));
+    }
+    accepted.stream().filter(a -> !used.contains(a)).map(Allowances::idle).forEach(said::add);
+    return said;
+  }
+
+  private static Finding judged(
+      Reporter.Report report, List<Accepted> accepted, Set<Accepted> used) {
+    Finding finding = report.finding();
+    for (Accepted each : accepted) {
+      if (each.covers(report)) {
+        used.add(each);
+        finding = finding.allowed().isPresent() ? finding : finding.allowedBecause(each.reason());
+      }
+    }
+    return finding;
+  }
+
+  private static Optional<Finding> refused(Allowance allowance) {
+    String rule = allowance.rule();
+    if (!RuleCatalog.ids().contains(rule)) {
+      List<String> known = RuleCatalog.rules().stream().map(Rule::id).toList();
+      return Optional.of(
+          Finding.error("unknown-name", allowance.span(), "There is no rule `" + rule + "`.")
+              .withHelp(Nearest.help(rule, known, "rule")));
+    }
+    if (RuleCatalog.rule(rule).isEmpty()) {
+      return Optional.of(
+          Finding.error(NOT_POSSIBLE, allowance.span(), "`" + rule + "` can't be allowed.")
+              .withHelp("Mend what it is about: only what rules of the garden find can be allowed.")
+              .about(rule));
+    }
+    if (allowance.subjects().isEmpty()) {
+      return Optional.of(
+          Finding.error(
+                  "clause-missing",
+                  allowance.span(),
+                  "The allowance of `" + rule + "` does not say where it holds.")
+              .withHelp("Add a line such as `" + PlanClauses.ALLOW_IN.example() + "`.")
+              .about(rule));
+    }
+    if (allowance.because().filter(b -> !b.isBlank()).isEmpty()) {
+      return Optional.of(
+          Finding.error(
+                  WITHOUT_REASON,
+                  allowance.span(),
+                  "The allowance of `" + rule + "` gives no reason, so nothing is allowed.")
+              .withHelp("Add a line such as `" + PlanClauses.BECAUSE.example() + "`.")
+              .about(rule));
+    }
+    return Optional.empty();
+  }
+
+  private void accept(Allowance allowance, List<Accepted> accepted, List<Finding> said) {
+    Set<String> known = names();
+    for (Value.Name thing : allowance.subjects()) {
+      if (known.contains(thing.text())) {
+        accepted.add(new Accepted(allowance.rule(), thing, allowance.because().orElse("")));
+      } else {
+        said.add(
+            Finding.error(
+                    "unknown-name",
+                    thing.span(),
+                    "Nothing in the plan is called `" + thing.text() + "`.")
+                .withHelp(Nearest.help(thing.text(), known, "thing")));
+      }
+    }
+  }
+
+  private Set<String> names() {
+    Set<String> names = new HashSet<>();
+    Stream.<List<? extends Named>>of(
+            garden.plantings(),
+            garden.beds(),
+            garden.lots(),
+            garden.lines(),
+            garden.crosses(),
+            garden.outsiders())
+        .flatMap(List::stream)
+        .forEach(n -> names.add(n.name()));
+    return names;
+  }
+
+  private static Finding idle(Accepted allowance) {
+    return Finding.warning(
+            IDLE,
+            allowance.thing().span(),
+            "Nothing is found of `"
+                + allowance.rule()
+                + "` in `"
+                + allowance.thing().text()
+                + "`, so there is nothing to allow.")
+        .withHelp("Take the allowance out, so that it hides nothing later.")
+        .about(allowance.thing().text());
+  }
+}

@@ -1,0 +1,156 @@
+package slipday.rules;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import slipday.rules.bed.BedOverfull;
+import slipday.rules.bed.BedsOverlap;
+import slipday.rules.bed.SameFamilyAgain;
+import slipday.rules.crossing.BitterPollen;
+import slipday.rules.crossing.BloomNotApart;
+import slipday.rules.crossing.KernelsSpoilt;
+import slipday.rules.crossing.OtherSpeciesPollen;
+import slipday.rules.crossing.PollenFromOutside;
+import slipday.rules.crossing.SeedOpenToCrossing;
+import slipday.rules.crossing.UnmarkedFruitCrossed;
+import slipday.rules.pollination.CrossCannotBeMade;
+import slipday.rules.pollination.FlowersLeftOpen;
+import slipday.rules.pollination.MoreFruitsThanPlantsBear;
+import slipday.rules.pollination.NoPollenForSeed;
+import slipday.rules.pollination.OneSexOnly;
+import slipday.rules.pollination.ParentsDoNotMeet;
+import slipday.rules.pollination.TooFewFlowers;
+import slipday.rules.seed.BiennialSeed;
+import slipday.rules.seed.DoubtfulParent;
+import slipday.rules.seed.LastSeedSown;
+import slipday.rules.seed.MayBeBitter;
+import slipday.rules.seed.OldSeedUntested;
+import slipday.rules.seed.SeedTooOld;
+import slipday.rules.seed.SelfingHarms;
+import slipday.rules.seed.TooFewPlants;
+import slipday.rules.seed.TooFewSeeds;
+import slipday.rules.weather.FrostAfterPlanting;
+import slipday.rules.weather.FruitNotRipe;
+import slipday.rules.weather.HeatAtFlowering;
+import slipday.rules.weather.ImpossibleSeason;
+import slipday.rules.weather.NightsTooCold;
+import slipday.rules.weather.SeedNotRipe;
+import slipday.rules.weather.ShortDayFlowering;
+import slipday.rules.weather.SoilTooCold;
+
+/** The one list of everything a finding can be called. */
+public final class RuleCatalog {
+  /** The rules of the garden, by id. */
+  private static final List<Rule> RULES =
+      List.of(
+          new BedOverfull(),
+          new BedsOverlap(),
+          new BiennialSeed(),
+          new BitterPollen(),
+          new BloomNotApart(),
+          new CrossCannotBeMade(),
+          new DoubtfulParent(),
+          new ShortDayFlowering(),
+          new FlowersLeftOpen(),
+          new FrostAfterPlanting(),
+          new FruitNotRipe(),
+          new HeatAtFlowering(),
+          new ImpossibleSeason(),
+          new KernelsSpoilt(),
+          new LastSeedSown(),
+          new MayBeBitter(),
+          new MoreFruitsThanPlantsBear(),
+          new NightsTooCold(),
+          new NoPollenForSeed(),
+          new OldSeedUntested(),
+          new OneSexOnly(),
+          new OtherSpeciesPollen(),
+          new ParentsDoNotMeet(),
+          new PollenFromOutside(),
+          new SameFamilyAgain(),
+          new SeedNotRipe(),
+          new SeedOpenToCrossing(),
+          new SeedTooOld(),
+          new SelfingHarms(),
+          new SoilTooCold(),
+          new TooFewFlowers(),
+          new TooFewPlants(),
+          new TooFewSeeds(),
+          new UnmarkedFruitCrossed());
+
+  /** Mistakes of text and of names, of files and of weather, and of allowances; by id. */
+  private static final List<String> MISTAKES =
+      List.of(
+          Allowances.NOT_POSSIBLE,
+          Allowances.WITHOUT_REASON,
+          "clause-missing",
+          "clause-shape",
+          "comma-in-number",
+          "comment-without-space",
+          "coordinate-range",
+          "date-form",
+          "date-outside-season",
+          Allowances.IDLE,
+          "impossible-count",
+          "impossible-date",
+          "include-circle",
+          "include-missing",
+          "include-outside",
+          "more-than-all",
+          "name-twice",
+          "needs-spaces",
+          "negative-amount",
+          "nothing-begun",
+          "open-text",
+          "range-backwards",
+          "range-dash",
+          "said-twice",
+          "source-form",
+          "stray-character",
+          "unit-missing",
+          "unit-unknown",
+          "unit-wrong",
+          "unknown-clause",
+          "unknown-declaration",
+          "unknown-name",
+          "unusable-file",
+          "weather-columns",
+          "weather-date",
+          "weather-empty",
+          "weather-impossible",
+          "weather-low-above-high",
+          "weather-missing",
+          "weather-repeated",
+          "weather-stations",
+          "weather-text",
+          "weather-unit");
+
+  private static final SortedSet<String> IDS = allIds();
+
+  private RuleCatalog() {}
+
+  public static List<Rule> rules() {
+    return RULES;
+  }
+
+  /** Ids that no rule finds and no {@code allow} silences. */
+  public static List<String> mistakes() {
+    return MISTAKES;
+  }
+
+  /** Every id a finding can carry, sorted. */
+  public static SortedSet<String> ids() {
+    return IDS;
+  }
+
+  public static Optional<Rule> rule(String id) {
+    return RULES.stream().filter(r -> r.id().equals(id)).findFirst();
+  }
+
+  private static SortedSet<String> allIds() {
+    SortedSet<String> ids = new TreeSet<>(MISTAKES);
+    RULES.forEach(r -> ids.add(r.id()));
+    return java.util.Collections.unmodifiableSortedSet(ids);
+  }
+}

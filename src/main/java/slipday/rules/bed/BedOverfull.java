@@ -1,0 +1,133 @@
+package slipday.rules.bed;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slipday.finding.Level;
+import slipday.garden.Bed;
+import slipday.garden.CropFacts;
+import slipday.garden.Planting;
+import slipday.language.PlanClauses;
+import slipday.measure.Quantity;
+import slipday.measure.Reasoned;
+import slipday.rules.Reporter;
+import slipday.rules.Rule;
+import slipday.rules.Words;
+import slipday.season.Season;
+
+/** The plants of a bed cover more ground than it has, trailing and all. */
+public final class BedOverfull implements Rule {
+  @Override
+  public String id() {
+    return "bed-overfull";
+  }
+
+  @Override
+  public Level level() {
+    return Level.WARNING;
+  }
+
+  @Override
+  public void check(Season season, Reporter reporter) {
+    Map<String, List<Needed>> byBed = new LinkedHashMap<>();
+    for (Planting planting : season.garden().plantings()) {
+      planting
+          .bed()
+          .ifPresent(
+              bed ->
+                  needed(planting)
+                      .ifPresent(
+                          n -> byBed.computeIfAbsent(bed.name(), b -> new ArrayList<>()).add(n)));
+    }
+    for (Bed bed : season.garden().beds()) {
+      bed.size().ifPresent(s -> judge(bed, s, byBed.getOrDefault(bed.name(), List.of()), reporter));
+    }
+  }
+
+  /** A planting with the ground its plants cover, m². */
+  private record Needed(Planting planting, int plants, Reasoned<Double> each) {
+    double area() {
+      return plants * each.value();
+    }
+  }
+
+  private static Optional<Needed> needed(Planting planting) {
+    return planting
+        .plants()
+        .flatMap(plants -> ground(planting).map(g -> new Needed(planting, plants.value(), g)));
+  }
+
+  /** The ground of one plant: its area where one is known, or else its narrowest spacing. */
+  private static Optional<Reasoned<Double>> ground(Planting planting) {
+    return planting
+        .facts()
+        .get(CropFacts.AREA)
+        .or(
+            () ->
+                planting
+                    .facts()
+                    .get(CropFacts.SPACING)
+                    .map(s -> s.map(g -> g.inRow().low() * g.betweenRows().low())));
+  }
+
+  private static double room(Bed bed, Bed.Size size) {
+    double trail = 2 * bed.trail();
+    return (size.length() + trail) * (size.width() + trail);
+  }
+
+  private static void judge(Bed bed, Bed.Size size, List<Needed> plantings, Reporter reporter) {
+    double wanted = plantings.stream().mapToDouble(Needed::area).sum();
+    double room = room(bed, size);
+    if (wanted <= room * (1 + 1e-9)) {
+      return;
+    }
+    Reporter.Report report =
+        reporter
+            .report(
+                bed,
+                bed.places().of(PlanClauses.SIZE),
+                "The plants in "
+                    + Words.tick(bed.name())
+                    + " want "
+                    + area(wanted)
+                    + ", and it has "
+                    + area(room)
+                    + ".")
+            .marked(
+                bed.trail() > 0
+                    ? "with " + Words.metres(bed.trail()) + " to trail on every side"
+                    : "this big");
+    plantings.forEach(n -> tell(n, report));
+    report
+        .note("All plantings of the season are counted, as if they stood at one time.")
+        .help(mend(plantings, wanted - room));
+  }
+
+  private static void tell(Needed n, Reporter.Report report) {
+    report
+        .concerns(n.planting())
+        .also(n.planting().places().of(PlanClauses.PLANTS), "want " + area(n.area()))
+        .fact(n.each().reason());
+  }
+
+  private static String mend(List<Needed> plantings, double over) {
+    Needed largest =
+        plantings.stream().max(java.util.Comparator.comparingDouble(Needed::area)).orElseThrow();
+    int fewer = (int) Math.ceil(over / largest.each().value() - 1e-9);
+    String name = Words.tick(largest.planting().name());
+    String less =
+        fewer < largest.plants()
+            ? "Grow " + Words.count(fewer, "plant", "plants") + " fewer of " + name
+            : "Move " + name + " to another bed";
+    return less
+        + ". Where vines may trail beyond the bed, say so under it (`"
+        + PlanClauses.VINES.example()
+        + "`); where plants are trained up, tell their `area` under the line.";
+  }
+
+  private static String area(double squareMetres) {
+    return Quantity.plain(Math.rint(squareMetres * 10) / 10) + " sqm";
+  }
+}

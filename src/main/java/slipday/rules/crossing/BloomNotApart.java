@@ -1,0 +1,61 @@
+package slipday.rules.crossing;
+
+import slipday.finding.Level;
+import slipday.rules.Reporter;
+import slipday.rules.Rule;
+import slipday.rules.Words;
+import slipday.season.Apart;
+import slipday.season.PlantingSeason;
+import slipday.season.Season;
+
+/** A planting can't be kept from blooming with one it should bloom apart from. */
+public final class BloomNotApart implements Rule {
+  @Override
+  public String id() {
+    return "bloom-not-apart";
+  }
+
+  @Override
+  public Level level() {
+    return Level.WARNING;
+  }
+
+  @Override
+  public void check(Season season, Reporter reporter) {
+    season.apart().stream().filter(a -> !a.honoured()).forEach(a -> found(season, a, reporter));
+  }
+
+  private static void found(Season season, Apart apart, Reporter reporter) {
+    reporter
+        .report(
+            apart.asking(),
+            apart.span(),
+            Words.tick(apart.asking().name())
+                + " can't bloom apart from "
+                + Words.tick(apart.other().name())
+                + ".")
+        .marked("asked here")
+        .also(apart.other().span(), "blooms at the same time")
+        .concerns(apart.other())
+        .note(
+            "The chance that they bloom together all the same is "
+                + Words.percent(apart.chance())
+                + ", usually on "
+                + Words.count(apart.togetherMornings(), "morning", "mornings")
+                + ".")
+        .because(apart.reason())
+        .help(mend(season, apart));
+  }
+
+  private static String mend(Season season, Apart apart) {
+    boolean fixed =
+        season
+            .planting(apart.asking().name())
+            .map(PlantingSeason::choice)
+            .filter(c -> c.fixed())
+            .isPresent();
+    return (fixed ? "Leave the date of this planting free, or m" : "M")
+        + "ove the other one. Plants that flower for weeks can hardly be kept apart by dates: cover"
+        + " the chosen flowers instead.";
+  }
+}

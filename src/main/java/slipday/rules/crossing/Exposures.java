@@ -1,0 +1,88 @@
+package slipday.rules.crossing;
+
+import java.util.Optional;
+import slipday.garden.CropFacts;
+import slipday.garden.Planting;
+import slipday.language.PlanClauses;
+import slipday.rules.Reporter;
+import slipday.rules.Words;
+import slipday.season.Exposure;
+import slipday.source.Span;
+
+/** What the rules of crossing say alike about an exposure. */
+final class Exposures {
+  static final String POISON_CAUTION =
+      "It can make the fruit that grows from this seed bitter and poisonous; this year's fruit is"
+          + " sound. The danger follows the seed and all that comes of it.";
+
+  private Exposures() {}
+
+  /** The line that says seed is kept, or else the planting. */
+  static Span seedLine(Planting planting) {
+    return planting.places().of(PlanClauses.SEED);
+  }
+
+  /** The source's place, the receiver's flowers, and the figures with where they are from. */
+  static Reporter.Report described(Reporter.Report report, Exposure exposure) {
+    Planting receiver = exposure.receiver();
+    report.marked("seed is kept here").also(exposure.source().span(), "sheds the pollen");
+    receiver.places().find(PlanClauses.FLOWERS).ifPresent(f -> report.also(f, "flowers"));
+    exposure.source().planting().ifPresent(report::concerns);
+    exposure.source().outsider().ifPresent(report::concerns);
+    receiver.bed().ifPresent(report::concerns);
+    report.concerns(receiver.lot());
+    return figures(report, exposure);
+  }
+
+  static Reporter.Report figures(Reporter.Report report, Exposure exposure) {
+    report.note(bloom(exposure)).note(distance(exposure)).because(exposure.reason());
+    exposure.receiver().facts().get(CropFacts.ISOLATION).ifPresent(i -> report.fact(i.reason()));
+    return report;
+  }
+
+  private static String bloom(Exposure exposure) {
+    Optional<Exposure.Mornings> mornings = exposure.mornings();
+    if (exposure.chance().isEmpty() || mornings.isEmpty()) {
+      return "When it flowers nobody knows, so it is taken to flower at the same time.";
+    }
+    Exposure.Mornings m = mornings.get();
+    return "The chance that they are in flower together is "
+        + Words.percent(exposure.chance().get())
+        + ": usually on "
+        + m.usual()
+        + " mornings ("
+        + m.few()
+        + " to "
+        + m.many()
+        + ").";
+  }
+
+  private static String distance(Exposure exposure) {
+    String far =
+        exposure
+            .distance()
+            .map(d -> "They stand " + Words.metres(d) + " apart")
+            .orElse("How far apart they stand is not told, so they are taken to be near");
+    return far
+        + "; a home garden's isolation distance is "
+        + Words.metres(exposure.isolation().low())
+        + ", the strict one "
+        + Words.metres(exposure.isolation().high())
+        + ".";
+  }
+
+  /** How to keep the seed clean. */
+  static String mend(Exposure exposure) {
+    String byHand = "Cover the chosen flowers and pollinate them by hand, ";
+    if (exposure.source().outsider().isEmpty()) {
+      return byHand
+          + "stand them "
+          + Words.metres(exposure.isolation().high())
+          + " or more apart, or do not save this seed.";
+    }
+    boolean volunteer = exposure.source().outsider().get().volunteer();
+    return (volunteer ? "Pull the volunteer before it flowers. " : "")
+        + byHand
+        + "or do not save this seed.";
+  }
+}

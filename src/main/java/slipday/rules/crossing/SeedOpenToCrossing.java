@@ -1,0 +1,60 @@
+package slipday.rules.crossing;
+
+import slipday.finding.Level;
+import slipday.garden.Planting;
+import slipday.rules.Reporter;
+import slipday.rules.Rule;
+import slipday.rules.Words;
+import slipday.season.Exposure;
+import slipday.season.Season;
+
+/** Another planting of the species sheds pollen on flowers whose seed is kept. */
+public final class SeedOpenToCrossing implements Rule {
+  @Override
+  public String id() {
+    return "seed-open-to-crossing";
+  }
+
+  @Override
+  public Level level() {
+    return Level.ERROR;
+  }
+
+  @Override
+  public Level milderLevel() {
+    return Level.WARNING;
+  }
+
+  @Override
+  public void check(Season season, Reporter reporter) {
+    season.exposures().stream()
+        .filter(e -> e.intoSeed() && e.sameSpecies())
+        .filter(e -> !BitterPollen.isDanger(e))
+        .forEach(
+            e -> e.source().planting().ifPresent(source -> found(season, e, source, reporter)));
+  }
+
+  private static void found(Season season, Exposure exposure, Planting source, Reporter reporter) {
+    Planting receiver = exposure.receiver();
+    Reporter.Report report =
+        reporter.report(
+            exposure.near(),
+            receiver,
+            Exposures.seedLine(receiver),
+            "Seed of "
+                + Words.tick(receiver.name())
+                + " is kept from flowers that stand open to the pollen of "
+                + Words.tick(source.name())
+                + ".");
+    Exposures.described(report, exposure)
+        .note("Both are " + receiver.species().latin() + ": within a species everything crosses.")
+        .help(Exposures.mend(exposure));
+    if (source.lot().bitterRisk(season.garden()) && !receiver.crop().isBitter()) {
+      report.note(
+          "Plants of "
+              + Words.tick(source.name())
+              + " may themselves be bitter. "
+              + Exposures.POISON_CAUTION);
+    }
+  }
+}

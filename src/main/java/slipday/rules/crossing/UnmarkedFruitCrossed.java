@@ -1,0 +1,63 @@
+package slipday.rules.crossing;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import slipday.finding.Level;
+import slipday.garden.Planting;
+import slipday.rules.Reporter;
+import slipday.rules.Rule;
+import slipday.rules.Words;
+import slipday.season.Exposure;
+import slipday.season.Season;
+
+/** Who sheds pollen on a planting whose marked seed is clean: only marked fruit holds line seed. */
+public final class UnmarkedFruitCrossed implements Rule {
+  private static final int MOST_NAMED = 6;
+
+  @Override
+  public String id() {
+    return "unmarked-fruit-is-crossed";
+  }
+
+  @Override
+  public Level level() {
+    return Level.NOTE;
+  }
+
+  @Override
+  public void check(Season season, Reporter reporter) {
+    Map<String, List<Exposure>> byReceiver =
+        season.exposures().stream()
+            .filter(e -> e.receiver().seedSaved() && !e.intoSeed())
+            .collect(
+                Collectors.groupingBy(
+                    e -> e.receiver().name(), LinkedHashMap::new, Collectors.toList()));
+    byReceiver.values().forEach(all -> found(all, reporter));
+  }
+
+  private static void found(List<Exposure> exposures, Reporter reporter) {
+    Planting receiver = exposures.get(0).receiver();
+    List<String> sources =
+        exposures.stream().map(e -> e.source().name()).distinct().limit(MOST_NAMED).toList();
+    long more = exposures.stream().map(e -> e.source().name()).distinct().count() - sources.size();
+    Reporter.Report report =
+        reporter.report(
+            receiver,
+            receiver.span(),
+            "Only marked fruit of "
+                + Words.tick(receiver.name())
+                + " holds its own seed: "
+                + Words.list(sources)
+                + (more > 0 ? ", and " + more + " more," : "")
+                + (sources.size() + more == 1 ? " sheds" : " shed")
+                + " pollen on its other flowers.");
+    report.marked("its chosen flowers are covered");
+    exposures.stream()
+        .limit(MOST_NAMED)
+        .forEach(e -> report.also(e.source().span(), "sheds the pollen"));
+    exposures.forEach(e -> e.source().planting().ifPresent(report::concerns));
+    report.help("Mark every fruit pollinated by hand; an unmarked one is for the kitchen.");
+  }
+}

@@ -1,0 +1,5 @@
+/** Rules of hand pollination and crosses. */
+@NullMarked
+package slipday.rules.pollination;
+
+import org.jspecify.annotations.NullMarked;

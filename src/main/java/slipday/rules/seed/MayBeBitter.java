@@ -1,0 +1,75 @@
+package slipday.rules.seed;
+
+import java.util.List;
+import slipday.finding.Level;
+import slipday.garden.Garden;
+import slipday.garden.Lot;
+import slipday.garden.Planting;
+import slipday.language.PlanClauses;
+import slipday.measure.Reasoned;
+import slipday.rules.Reporter;
+import slipday.rules.Rule;
+import slipday.rules.Words;
+import slipday.season.Season;
+import slipday.source.Span;
+
+/** A lot is grown whose plants may bear bitter, poisonous fruit. */
+public final class MayBeBitter implements Rule {
+  @Override
+  public String id() {
+    return "may-be-bitter";
+  }
+
+  @Override
+  public Level level() {
+    return Level.WARNING;
+  }
+
+  @Override
+  public void check(Season season, Reporter reporter) {
+    Garden garden = season.garden();
+    garden.plantings().stream()
+        .filter(p -> !p.crop().isBitter() && p.lot().bitterRisk(garden))
+        .forEach(p -> found(p, reporter));
+  }
+
+  private static void found(Planting planting, Reporter reporter) {
+    Lot lot = planting.lot();
+    List<String> kin = lot.exposedTo().stream().map(c -> c.value().name()).toList();
+    Reporter.Report report =
+        reporter
+            .report(
+                planting,
+                planting.span(),
+                "Fruit of "
+                    + Words.tick(planting.name())
+                    + " may be bitter and poisonous: "
+                    + (kin.isEmpty()
+                        ? "nobody knows what pollinated its seed."
+                        : "its seed was exposed to " + Words.list(kin) + "."))
+            .marked("taste each plant first")
+            .also(why(lot), "because of this")
+            .concerns(lot)
+            .concerns(planting.line())
+            .note(
+                "Bitter kin of this species are grown in gardens, and their pollen can make the"
+                    + " seed's plants bear cucurbitacins: cramps, vomiting and worse. Cooking does not"
+                    + " destroy them, and seasoning hides the taste.")
+            .note(
+                "One sound fruit clears only the plant it grew on, never the lot; seed and pollen of"
+                    + " this planting carry the risk on.")
+            .help(
+                "Taste a pea-sized raw piece of fruit from each plant before anything else: touch it"
+                    + " to the tongue and spit it out. Destroy a bitter plant: never cook it, never"
+                    + " seed from it.");
+    planting.bed().ifPresent(report::concerns);
+  }
+
+  private static Span why(Lot lot) {
+    return lot.exposedTo().stream()
+        .map(Reasoned::reason)
+        .flatMap(r -> r.place().stream())
+        .findFirst()
+        .orElseGet(() -> lot.places().of(PlanClauses.IDENTITY));
+  }
+}

@@ -1,0 +1,90 @@
+package slipday.rules.seed;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slipday.garden.CropFacts;
+import slipday.garden.Lot;
+import slipday.garden.Planting;
+import slipday.genetics.Odds;
+import slipday.measure.Reasoned;
+import slipday.rules.Words;
+import slipday.season.Season;
+
+/**
+ * The seeds one planting takes.
+ *
+ * @param plants wanted
+ * @param needed seeds to be sure of the plants in 19 of 20 cases
+ * @param how what germination it is reckoned with; a sentence
+ */
+record Sowing(Planting planting, int plants, int needed, String how) {
+  private static final double SURE = 0.95;
+
+  /** Plantings that say how many plants they want, by lot. */
+  static Map<Lot, List<Sowing>> byLot(Season season) {
+    Map<String, List<Sowing>> byName = new LinkedHashMap<>();
+    Map<Lot, List<Sowing>> byLot = new LinkedHashMap<>();
+    for (Planting planting : season.garden().plantings()) {
+      of(planting)
+          .ifPresent(
+              s -> byName.computeIfAbsent(planting.lot().name(), n -> new ArrayList<>()).add(s));
+    }
+    byName.values().forEach(all -> byLot.put(all.get(0).planting().lot(), all));
+    return byLot;
+  }
+
+  static Optional<Sowing> of(Planting planting) {
+    return planting.plants().map(p -> of(planting, p.value()));
+  }
+
+  private static Sowing of(Planting planting, int plants) {
+    Optional<Lot.GerminationTest> test = planting.lot().tested().map(Reasoned::value);
+    if (test.isPresent()) {
+      int seedlings = test.get().seedlings();
+      int of = test.get().of();
+      return new Sowing(
+          planting,
+          plants,
+          Odds.seedsToSow(plants, seedlings, of, SURE).orElse(Odds.MOST),
+          seedlings
+              + " of "
+              + of
+              + " came up in its test, and the test's own uncertainty is counted in"
+              + " (beta-binomial, Jeffreys' prior).");
+    }
+    Optional<Reasoned<Double>> least = planting.facts().get(CropFacts.LEAST_GERMINATION);
+    if (least.isPresent()) {
+      return new Sowing(
+          planting,
+          plants,
+          Odds.seedsToSow(plants, least.get().value(), SURE).orElse(Odds.MOST),
+          "It has no germination test, so it is taken to come up at "
+              + Words.percent(least.get().value())
+              + ". "
+              + Words.note(least.get().reason()));
+    }
+    return new Sowing(planting, plants, plants, "Every seed is taken to come up.");
+  }
+
+  /** The seeds it will take: as many as the plan says, or as many as it needs. */
+  int taken() {
+    return planting.seedsToSow().map(Reasoned::value).orElse(needed);
+  }
+
+  /** The chance that so many seeds give the plants wanted. */
+  double chance(int seeds) {
+    Optional<Lot.GerminationTest> test = planting.lot().tested().map(Reasoned::value);
+    if (test.isPresent()) {
+      return Odds.chanceOfPlants(seeds, plants, test.get().seedlings(), test.get().of());
+    }
+    double rate = planting.facts().valueOr(CropFacts.LEAST_GERMINATION, 1.0);
+    return Odds.chanceOfPlants(seeds, plants, rate);
+  }
+
+  static String seeds(int number) {
+    return number >= Odds.MOST ? "more seeds than there are" : Words.count(number, "seed", "seeds");
+  }
+}

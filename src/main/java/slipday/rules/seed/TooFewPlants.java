@@ -1,0 +1,83 @@
+package slipday.rules.seed;
+
+import java.util.Optional;
+import slipday.finding.Level;
+import slipday.garden.CropFacts;
+import slipday.garden.Line;
+import slipday.garden.Planting;
+import slipday.language.PlanClauses;
+import slipday.measure.Reasoned;
+import slipday.rules.Reporter;
+import slipday.rules.Rule;
+import slipday.rules.Words;
+import slipday.season.Season;
+
+/** A line that is to be kept is saved from too few plants. A line being fixed is another matter. */
+public final class TooFewPlants implements Rule {
+  @Override
+  public String id() {
+    return "too-few-plants";
+  }
+
+  @Override
+  public Level level() {
+    return Level.WARNING;
+  }
+
+  @Override
+  public void check(Season season, Reporter reporter) {
+    season.garden().plantings().stream()
+        .filter(p -> p.seedSaved() && p.line().purpose() == Line.Purpose.KEEP)
+        .forEach(
+            p ->
+                p.facts()
+                    .get(CropFacts.POPULATION)
+                    .ifPresent(population -> judge(p, population, reporter)));
+  }
+
+  /** Plants that bear the seed: no more than there are, nor than fruits are pollinated. */
+  private static Optional<Integer> bearers(Planting planting) {
+    return planting
+        .plants()
+        .map(Reasoned::value)
+        .map(
+            plants ->
+                planting
+                    .pollination()
+                    .map(w -> Math.min(plants, w.value().fruits()))
+                    .orElse(plants));
+  }
+
+  private static void judge(
+      Planting planting, Reasoned<CropFacts.Population> population, Reporter reporter) {
+    int least = (int) Math.round(population.value().toKeep().low());
+    Optional<Integer> bearers = bearers(planting);
+    if (bearers.filter(b -> b < least).isEmpty()) {
+      return;
+    }
+    boolean byFruits = planting.plants().filter(p -> p.value() >= least).isPresent();
+    Reporter.Report report =
+        reporter
+            .report(
+                planting,
+                planting.places().of(byFruits ? PlanClauses.POLLINATE : PlanClauses.PLANTS),
+                "Seed to keep "
+                    + Words.tick(planting.line().name())
+                    + " comes from "
+                    + Words.count(bearers.get(), "plant", "plants")
+                    + (byFruits ? " at most" : "")
+                    + "; it takes "
+                    + population.value().toKeep()
+                    + ".")
+            .also(planting.line().places().of(PlanClauses.PURPOSE), "a line to keep")
+            .concerns(planting.line())
+            .concerns(planting.lot())
+            .fact(population.reason())
+            .help(
+                "Save seed from "
+                    + least
+                    + " plants or more, or mix in seed of earlier years; a line being made is"
+                    + " `purpose to fix`.");
+    planting.bed().ifPresent(report::concerns);
+  }
+}

@@ -1,0 +1,98 @@
+package slipday.rules.seed;
+
+import java.util.List;
+import slipday.finding.Level;
+import slipday.garden.Lot;
+import slipday.language.PlanClauses;
+import slipday.measure.Reasoned;
+import slipday.rules.Reporter;
+import slipday.rules.Rule;
+import slipday.rules.Words;
+import slipday.season.Season;
+
+/** Fewer seeds are sown, or are in hand, than the plants wanted need. */
+public final class TooFewSeeds implements Rule {
+  @Override
+  public String id() {
+    return "too-few-seeds";
+  }
+
+  @Override
+  public Level level() {
+    return Level.ERROR;
+  }
+
+  @Override
+  public Level milderLevel() {
+    return Level.WARNING;
+  }
+
+  @Override
+  public void check(Season season, Reporter reporter) {
+    Sowing.byLot(season)
+        .forEach(
+            (lot, sowings) -> {
+              sowings.forEach(s -> sown(s, reporter));
+              lot.seeds().ifPresent(seeds -> inHand(lot, seeds, sowings, reporter));
+            });
+  }
+
+  private static void sown(Sowing sowing, Reporter reporter) {
+    int seeds = sowing.planting().seedsToSow().map(Reasoned::value).orElse(sowing.needed());
+    if (seeds >= sowing.needed()) {
+      return;
+    }
+    String plants = Words.count(sowing.plants(), "plant", "plants");
+    String chance =
+        seeds < sowing.plants()
+            ? " can't give " + plants + "."
+            : " give " + plants + " in " + Words.percent(sowing.chance(seeds)) + " of cases.";
+    reporter
+        .report(
+            seeds < sowing.plants(),
+            sowing.planting(),
+            sowing.planting().places().of(PlanClauses.SOW_SEEDS),
+            Sowing.seeds(seeds) + " of " + Words.tick(sowing.planting().lot().name()) + chance)
+        .also(sowing.planting().places().of(PlanClauses.PLANTS), "plants wanted")
+        .concerns(sowing.planting().lot())
+        .note(sowing.how())
+        .help("Sow " + Sowing.seeds(sowing.needed()) + " to be sure in 19 of 20 cases.");
+  }
+
+  private static void inHand(
+      Lot lot, Reasoned<Integer> seeds, List<Sowing> sowings, Reporter reporter) {
+    int back = lot.keepBack().map(Reasoned::value).orElse(0);
+    int there = Math.max(0, seeds.value() - back);
+    long wanted = sowings.stream().mapToLong(Sowing::taken).sum();
+    long plants = sowings.stream().mapToLong(Sowing::plants).sum();
+    if (wanted <= there) {
+      return;
+    }
+    Reporter.Report report =
+        reporter.report(
+            plants > seeds.value(),
+            lot,
+            lot.places().of(PlanClauses.SEEDS),
+            "Lot "
+                + Words.tick(lot.name())
+                + " has "
+                + Sowing.seeds(there)
+                + " to sow, and the plants wanted take "
+                + Sowing.seeds((int) Math.min(Integer.MAX_VALUE, wanted))
+                + ".");
+    report.marked(back > 0 ? back + " of them are kept back" : "seeds in hand");
+    for (Sowing sowing : sowings) {
+      report
+          .also(
+              sowing.planting().places().of(PlanClauses.PLANTS),
+              "takes " + Sowing.seeds(sowing.taken()))
+          .concerns(sowing.planting())
+          .note(sowing.how());
+    }
+    report.help(
+        "Grow fewer plants, or sow in pots one by one and count on fewer; "
+            + (back > 0
+                ? "or keep fewer back."
+                : "a lot this small is best grown for seed first."));
+  }
+}
