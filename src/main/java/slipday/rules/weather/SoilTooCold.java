@@ -10,7 +10,10 @@ import slipday.rules.Words;
 import slipday.season.Condition;
 import slipday.season.Season;
 
-/** The soil is too cold on the day of sowing or planting out, in most years. */
+/**
+ * The soil is colder than is wanted on the day of sowing or planting out, in most years. Where the
+ * date is free, no warmer day leaves time to ripen.
+ */
 public final class SoilTooCold implements Rule {
   private static final double USUALLY = 0.5;
 
@@ -22,6 +25,11 @@ public final class SoilTooCold implements Rule {
   @Override
   public Level level() {
     return Level.WARNING;
+  }
+
+  @Override
+  public Level milderLevel() {
+    return Level.NOTE;
   }
 
   @Override
@@ -39,6 +47,7 @@ public final class SoilTooCold implements Rule {
   private static void found(Judged judged, Reasoned<Double> wanted, Reporter reporter) {
     Reporter.Report report =
         reporter.report(
+            judged.choice().fixed(),
             judged.planting(),
             judged.place(),
             judged.name()
@@ -53,6 +62,11 @@ public final class SoilTooCold implements Rule {
         .told(report)
         .fact(wanted.reason())
         .note("Soil is estimated from the air; a reading of your own, told as `soil`, corrects it.")
-        .help(judged.later() + " Black plastic or a tunnel warms the soil sooner.");
+        .help(
+            (judged.choice().fixed()
+                    ? judged.later()
+                    : "A day with warmer soil would come too late for fruit to ripen.")
+                + " Black plastic or a tunnel warms the soil sooner.");
+    judged.planting().facts().get(CropFacts.GERMINATES).ifPresent(g -> report.fact(g.reason()));
   }
 }
