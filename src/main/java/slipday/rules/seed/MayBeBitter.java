@@ -59,7 +59,7 @@ public final class MayBeBitter implements Rule {
                 "One sound fruit clears only the plant it grew on, never the lot; seed and pollen of"
                     + " this planting carry the risk on.")
             .help(
-                "Taste a pea-sized raw piece of fruit from each plant before anything else: touch it"
+                "Taste a tiny raw piece of fruit from each plant before anything else: touch it"
                     + " to the tongue and spit it out. Destroy a bitter plant: never cook it, never"
                     + " seed from it.");
     planting.bed().ifPresent(report::concerns);
