@@ -98,6 +98,7 @@ public final class RuleCatalog {
           "include-missing",
           "include-outside",
           "line-start",
+          "line-too-long",
           "more-than-all",
           "name-twice",
           "needs-spaces",

@@ -65,7 +65,10 @@ public record RulePage(String id, String text) {
     return text.lines().filter(l -> l.startsWith("## ")).map(l -> l.substring(3)).toList();
   }
 
-  /** A block of code under a heading; the kind is {@code season}, or {@code csv} for weather. */
+  /**
+   * A block of code under a heading; the kind is {@code season}, {@code csv} for weather, {@code
+   * console} for a command, or {@code text} for what is only described.
+   */
   public record Example(String kind, String text) {
     /** The plan in full: a part is put under the common beginning. */
     public String plan() {

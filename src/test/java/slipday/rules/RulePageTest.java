@@ -92,8 +92,15 @@ class RulePageTest {
       case "season" -> Plans.check(example.plan());
       case "csv" -> Plans.check(WITH_WEATHER, example.text());
       case "console" -> Plans.checkNothing(example.text().strip().replaceAll("^.* ", ""));
+      case "text" ->
+          Plans.check(RulePage.preamble() + "\nbed " + "south ".repeat(longLine(example)));
       default -> throw new IllegalArgumentException(example.kind());
     };
+  }
+
+  /** Words enough for a line of the length an example speaks of, which is too long to print. */
+  private static int longLine(RulePage.Example example) {
+    return Integer.parseInt(example.text().replaceAll("\\D", "")) / "south ".length() + 1;
   }
 
   private static String others(Checked checked) {
