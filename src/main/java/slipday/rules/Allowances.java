@@ -3,8 +3,10 @@ package slipday.rules;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Nearest;
@@ -21,15 +23,21 @@ final class Allowances {
   static final String IDLE = "idle-allow";
 
   private final Garden garden;
+  private final Set<String> names;
 
   Allowances(Garden garden) {
     this.garden = garden;
+    this.names = names(garden);
   }
 
   /** One name of an allowance that can be followed, with the reason. */
   private record Accepted(String rule, Value.Name thing, String reason) {
-    boolean covers(Reporter.Report report) {
-      return report.finding().rule().equals(rule) && report.names().contains(thing.text());
+    String key() {
+      return key(rule, thing.text());
+    }
+
+    static String key(String rule, String thing) {
+      return rule + " " + thing;
     }
   }
 
@@ -44,21 +52,25 @@ final class Allowances {
         accept(allowance, accepted, said);
       }
     }
-    Set<Accepted> used = new HashSet<>();
-    for (Reporter.Report report : reports) {
-      said.add(judged(report, accepted, used));
-    }
-    accepted.stream().filter(a -> !used.contains(a)).map(Allowances::idle).forEach(said::add);
+    Map<String, List<Accepted>> byKey =
+        accepted.stream().collect(Collectors.groupingBy(Accepted::key));
+    Set<String> used = new HashSet<>();
+    reports.forEach(r -> said.add(judged(r, byKey, used)));
+    accepted.stream().filter(a -> !used.contains(a.key())).map(Allowances::idle).forEach(said::add);
     return said;
   }
 
   private static Finding judged(
-      Reporter.Report report, List<Accepted> accepted, Set<Accepted> used) {
+      Reporter.Report report, Map<String, List<Accepted>> byKey, Set<String> used) {
     Finding finding = report.finding();
-    for (Accepted each : accepted) {
-      if (each.covers(report)) {
-        used.add(each);
-        finding = finding.allowed().isPresent() ? finding : finding.allowedBecause(each.reason());
+    for (String name : report.names()) {
+      String key = Accepted.key(finding.rule(), name);
+      List<Accepted> accepted = byKey.getOrDefault(key, List.of());
+      if (!accepted.isEmpty()) {
+        used.add(key);
+        if (finding.allowed().isEmpty()) {
+          finding = finding.allowedBecause(accepted.get(0).reason());
+        }
       }
     }
     return finding;
@@ -100,9 +112,8 @@ final class Allowances {
   }
 
   private void accept(Allowance allowance, List<Accepted> accepted, List<Finding> said) {
-    Set<String> known = names();
     for (Value.Name thing : allowance.subjects()) {
-      if (known.contains(thing.text())) {
+      if (names.contains(thing.text())) {
         accepted.add(new Accepted(allowance.rule(), thing, allowance.because().orElse("")));
       } else {
         said.add(
@@ -110,12 +121,12 @@ final class Allowances {
                     "unknown-name",
                     thing.span(),
                     "Nothing in the plan is called `" + thing.text() + "`.")
-                .withHelp(Nearest.help(thing.text(), known, "thing")));
+                .withHelp(Nearest.help(thing.text(), names, "thing")));
       }
     }
   }
 
-  private Set<String> names() {
+  private static Set<String> names(Garden garden) {
     Set<String> names = new HashSet<>();
     Stream.<List<? extends Named>>of(
             garden.plantings(),

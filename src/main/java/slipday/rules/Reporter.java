@@ -1,7 +1,7 @@
 package slipday.rules;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import slipday.finding.Finding;
@@ -50,7 +50,7 @@ public final class Reporter {
   /** A finding being put together. */
   public static final class Report {
     private Finding finding;
-    private final Set<String> names = new HashSet<>();
+    private final Set<String> names = new LinkedHashSet<>();
 
     private Report(Finding finding) {
       this.finding = finding;
