@@ -9,6 +9,7 @@ import slipday.climate.TemperatureUnit;
 import slipday.climate.WeatherReader;
 import slipday.climate.WeatherRecord;
 import slipday.finding.Finding;
+import slipday.finding.Folding;
 import slipday.finding.Level;
 import slipday.finding.Outcome;
 import slipday.garden.CropBook;
@@ -87,7 +88,7 @@ public final class Pipeline {
     }
     findings.sort(Finding.ORDER);
     return new Checked(
-        true, loaded.value().files(), book, garden.value(), season, List.copyOf(findings));
+        true, loaded.value().files(), book, garden.value(), season, Folding.fold(findings));
   }
 
   private Optional<WeatherRecord> weather(

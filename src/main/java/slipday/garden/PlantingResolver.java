@@ -1,6 +1,7 @@
 package slipday.garden;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,14 +19,15 @@ import slipday.measure.Reasoned;
 /** Plantings and crosses. */
 final class PlantingResolver {
   private final List<Finding> findings;
-  private final SeasonYear season;
+  private final Optional<SeasonYear> season;
   private final Names<Bed> beds;
   private final Names<Lot> lots;
   private final Names<Planting> plantings;
   private final Names<Cross> crosses;
   private final List<Value.Name> mentioned = new ArrayList<>();
 
-  PlantingResolver(List<Finding> findings, SeasonYear season, Names<Bed> beds, Names<Lot> lots) {
+  PlantingResolver(
+      List<Finding> findings, Optional<SeasonYear> season, Names<Bed> beds, Names<Lot> lots) {
     this.findings = findings;
     this.season = season;
     this.beds = beds;
@@ -100,24 +102,35 @@ final class PlantingResolver {
 
   private Optional<Reasoned<LocalDate>> day(Block block, Clause clause) {
     Optional<BoundClause> found = block.find(clause);
-    if (found.isEmpty()) {
-      return Optional.empty();
-    }
-    Value.Day day = found.get().bound().day("day");
-    LocalDate date = day.date().orElseGet(() -> season.on(day.day()));
-    // Seed for an early start may be sown some months before the season's first day.
-    boolean near = !date.isBefore(season.first().minusMonths(6)) && !date.isAfter(season.last());
-    if (!near) {
+    return season.flatMap(
+        s -> found.flatMap(c -> day(c, s).map(date -> PlaceResolver.reasoned(c, date))));
+  }
+
+  private Optional<LocalDate> day(BoundClause clause, SeasonYear year) {
+    Value.Day day = clause.bound().day("day");
+    LocalDate date = day.date().orElseGet(() -> year.on(day.day()));
+    if (!MonthDay.from(date).equals(day.day())) {
       findings.add(
           Finding.error(
-                  "date-outside-season",
+                  "impossible-date",
                   day.span(),
-                  "`" + day.span().text() + "` does not lie in the season " + season.label() + ".")
-              .also(season.span(), "the season of the plan")
-              .withHelp("The season runs from " + season.first() + " to " + season.last() + "."));
+                  "There is no `" + day.span().text() + "` in the season " + year.label() + ".")
+              .withHelp("February has 29 days in a leap year only."));
       return Optional.empty();
     }
-    return Optional.of(PlaceResolver.reasoned(found.get(), date));
+    // Seed for an early start may be sown some months before the season's first day.
+    boolean near = !date.isBefore(year.first().minusMonths(6)) && !date.isAfter(year.last());
+    if (near) {
+      return Optional.of(date);
+    }
+    findings.add(
+        Finding.error(
+                "date-outside-season",
+                day.span(),
+                "`" + day.span().text() + "` does not lie in the season " + year.label() + ".")
+            .also(year.span(), "the season of the plan")
+            .withHelp("The season runs from " + year.first() + " to " + year.last() + "."));
+    return Optional.empty();
   }
 
   private static double warmth(Bound b) {

@@ -53,16 +53,16 @@ public final class Resolver {
     SeedResolver seed = new SeedResolver(findings, crops);
     of(Declaration.LINE).forEach(seed::line);
     of(Declaration.LOT).forEach(seed::lot);
-    if (season.isEmpty() || site.isEmpty()) {
-      return new Outcome<>(Optional.empty(), findings);
-    }
-    PlantingResolver plantings =
-        new PlantingResolver(findings, season.get(), places.beds(), seed.lots());
+    PlantingResolver plantings = new PlantingResolver(findings, season, places.beds(), seed.lots());
     of(Declaration.GROW).forEach(plantings::planting);
     of(Declaration.CROSS).forEach(plantings::cross);
     plantings.checkNamesOfPlantings();
     GoalResolver goals = new GoalResolver(findings, seed.lines());
     of(Declaration.GOAL).forEach(goals::goal);
+    // Names are looked up all the same, so that one mistake hides no other.
+    if (season.isEmpty() || site.isEmpty()) {
+      return new Outcome<>(Optional.empty(), findings);
+    }
     Garden garden =
         new Garden(
             season.get(),

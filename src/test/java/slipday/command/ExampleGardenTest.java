@@ -25,7 +25,6 @@ class ExampleGardenTest {
     "climate.txt, climate PLAN",
     "climate.json, climate PLAN --format json",
     "calendar.ics, calendar PLAN",
-    "tasks.ics, calendar PLAN --tasks",
     "why-ripe.txt, why PLAN tern-amber-f3 ripe",
     "why-ripe.json, why PLAN tern-amber-f3 ripe --format json",
     "crops.txt, crops",
