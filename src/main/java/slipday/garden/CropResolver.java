@@ -93,12 +93,14 @@ final class CropResolver {
     Optional<Crop> earlier = crops.find(name);
     Optional<BoundClause> of = block.find(PlanClauses.OF);
     if (of.isEmpty() && earlier.isEmpty()) {
-      findings.add(
-          Finding.error(
-                  "clause-missing",
-                  block.span(),
-                  "Crop `" + name + "` does not say of which species it is.")
-              .withHelp("Add a line `of SPECIES`; `slipday crops` lists them."));
+      if (!block.damaged()) {
+        findings.add(
+            Finding.error(
+                    "clause-missing",
+                    block.span(),
+                    "Crop `" + name + "` does not say of which species it is.")
+                .withHelp("Add a line `of SPECIES`; `slipday crops` lists them."));
+      }
       crops.addSpoilt(block, "name");
       return;
     }

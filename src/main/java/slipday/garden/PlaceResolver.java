@@ -100,18 +100,12 @@ final class PlaceResolver {
 
   private Optional<BoundClause> needed(Block block, Clause clause, String what) {
     Optional<BoundClause> found = block.find(clause);
-    boolean mistaken =
-        findings.stream().anyMatch(f -> f.rule().equals("clause-shape") && inside(f, block));
-    if (found.isEmpty() && !mistaken) {
+    if (found.isEmpty() && !block.damaged()) {
       findings.add(
           Finding.error("clause-missing", block.span(), "The site does not say " + what + ".")
               .withHelp("Add a line such as `" + clause.example() + "`."));
     }
     return found;
-  }
-
-  private static boolean inside(Finding finding, Block block) {
-    return finding.place().filter(p -> p.span().source() == block.span().source()).isPresent();
   }
 
   private static Reasoned<Site.Place> place(BoundClause c, Places places) {
@@ -224,7 +218,7 @@ final class PlaceResolver {
                         .flatMap(n -> crops.need(n).stream())
                         .map(x -> reasoned(c, x)))
             .toList();
-    if (block.find(what).isEmpty()) {
+    if (block.find(what).isEmpty() && !block.damaged()) {
       findings.add(
           Finding.error(
                   "clause-missing",

@@ -188,7 +188,7 @@ final class PlantingResolver {
 
   private Optional<Planting> parent(Block block, Clause clause, String cross) {
     Optional<BoundClause> found = block.find(clause);
-    if (found.isEmpty()) {
+    if (found.isEmpty() && !block.damaged()) {
       findings.add(
           Finding.error(
                   "clause-missing",

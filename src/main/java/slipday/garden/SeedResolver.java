@@ -65,7 +65,7 @@ final class SeedResolver {
 
   private Optional<BoundClause> required(Block block, Clause clause, String message) {
     Optional<BoundClause> found = block.find(clause);
-    if (found.isEmpty()) {
+    if (found.isEmpty() && !block.damaged()) {
       findings.add(
           Finding.error("clause-missing", block.span(), message)
               .withHelp("Add a line such as `" + clause.example() + "`."));

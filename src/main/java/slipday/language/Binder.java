@@ -17,6 +17,9 @@ public final class Binder {
   private @Nullable Open open;
   private boolean strayToldOf;
 
+  /** Whether a line of the open block is mistaken. */
+  private boolean damaged;
+
   private Binder(SeasonFile file) {
     this.lines = file.lines();
   }
@@ -56,8 +59,8 @@ public final class Binder {
       return said(clause) != null;
     }
 
-    Block closed() {
-      return new Block(declaration, head, line, List.copyOf(clauses));
+    Block closed(boolean damaged) {
+      return new Block(declaration, head, line, List.copyOf(clauses), damaged);
     }
   }
 
@@ -68,7 +71,9 @@ public final class Binder {
 
   private Outcome<List<Block>> run() {
     for (int i = 0; i < lines.size(); i++) {
+      int told = findings.size();
       line(lines.get(i), i);
+      damaged |= findings.size() > told;
     }
     close();
     return new Outcome<>(List.copyOf(blocks), findings);
@@ -76,7 +81,7 @@ public final class Binder {
 
   private void close() {
     if (open != null) {
-      blocks.add(open.closed());
+      blocks.add(open.closed(damaged));
       open = null;
     }
   }
@@ -84,6 +89,7 @@ public final class Binder {
   private void begin(Declaration declaration, Optional<Bound> head, Line line) {
     close();
     open = new Open(declaration, head, line);
+    damaged = false;
   }
 
   private void line(Line line, int index) {

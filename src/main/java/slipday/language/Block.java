@@ -10,9 +10,14 @@ import slipday.syntax.Line;
  * A declaration with the clauses under it.
  *
  * @param head its values; empty where its own line is mistaken, and nothing can then refer to it
+ * @param damaged whether a line of it is mistaken; then nobody can say that a clause is missing
  */
 public record Block(
-    Declaration declaration, Optional<Bound> head, Line line, List<BoundClause> clauses) {
+    Declaration declaration,
+    Optional<Bound> head,
+    Line line,
+    List<BoundClause> clauses,
+    boolean damaged) {
   public Span span() {
     return line.span();
   }
