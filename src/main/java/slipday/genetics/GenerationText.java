@@ -1,0 +1,157 @@
+package slipday.genetics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import slipday.genetics.Generation.Bulk;
+import slipday.genetics.Generation.Probable;
+import slipday.genetics.Generation.SelfOrCross;
+import slipday.genetics.PlainGeneration.Backcross;
+import slipday.genetics.PlainGeneration.Filial;
+import slipday.genetics.PlainGeneration.Inbred;
+import slipday.genetics.PlainGeneration.OpenPollinated;
+import slipday.genetics.PlainGeneration.Origin;
+import slipday.genetics.PlainGeneration.Selfed;
+import slipday.genetics.PlainGeneration.Unknown;
+
+/** Reads the labels of a {@link Generation}. Capitals and small letters are the same. */
+final class GenerationText {
+  private static final String SIB = "(?: sib(?: (\\d{1,3}))?)?";
+  private static final Pattern FILIAL =
+      Pattern.compile(
+          "f ?(\\d{1,3})(?<sib>" + SIB + ")(?:(?:,| of an?)? (segregating|four-way)(?: f1)?)?");
+  private static final Pattern BACKCROSS =
+      Pattern.compile(
+          "bc ?(\\d{1,3})(?: ?f ?(\\d{1,3}))?(?<sib>"
+              + SIB
+              + ")(?:, recurrent (seed|pollen) parent)?");
+  private static final Pattern SELFED = Pattern.compile("s ?(\\d{1,3})(?<sib>" + SIB + ")");
+  private static final Pattern OPEN =
+      Pattern.compile("(?:op|open[- ]pollinated) ?(\\d{1,3})?(?<sib>" + SIB + ")(, isolated)?");
+  private static final Pattern TWO_WAYS =
+      Pattern.compile("self \\((.+)\\) or cross \\((.+)\\), to be proved");
+  private static final String BULK_OF = "bulk of ";
+  private static final String BULK = " bulk";
+
+  private GenerationText() {}
+
+  static Answer<Generation> parse(String label) {
+    String text = label.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s,]*,\\s*", ", ");
+    text = text.replaceAll("\\s+", " ");
+    if (text.equals("self or cross, to be proved")) {
+      return Answer.of(new SelfOrCross(new Unknown(), new Unknown()));
+    }
+    Matcher ways = TWO_WAYS.matcher(text);
+    if (ways.matches()) {
+      String cross = ways.group(2);
+      return likely(ways.group(1))
+          .then(self -> likely(cross).then(made -> Answer.of(new SelfOrCross(self, made))));
+    }
+    return likely(text);
+  }
+
+  private static Answer<Generation> likely(String text) {
+    if (!text.endsWith(" probable")) {
+      return mixed(text);
+    }
+    String likely = text.substring(0, text.length() - " probable".length());
+    return mixed(likely.endsWith(",") ? likely.substring(0, likely.length() - 1) : likely)
+        .then(found -> Answer.of(new Probable(found)));
+  }
+
+  private static Answer<Generation> mixed(String text) {
+    if (text.startsWith(BULK_OF)) {
+      return bulk(text.substring(BULK_OF.length()).split(" and ", -1));
+    }
+    return text.endsWith(BULK)
+        ? bulk(text.substring(0, text.length() - BULK.length()))
+        : plain(text).then(Answer::of);
+  }
+
+  private static Answer<Generation> bulk(String... parts) {
+    List<PlainGeneration> all = new ArrayList<>();
+    for (String part : parts) {
+      Answer<PlainGeneration> found = plain(part);
+      if (found instanceof Answer.Refused<PlainGeneration> no) {
+        return Answer.refused(no.why());
+      }
+      found.value().ifPresent(all::add);
+    }
+    return Answer.of(new Bulk(all));
+  }
+
+  private static Answer<PlainGeneration> plain(String text) {
+    Matcher filial = FILIAL.matcher(text);
+    if (filial.matches()) {
+      return filial(number(filial.group(1)), sib(filial), origin(filial.group(4)));
+    }
+    Matcher back = BACKCROSS.matcher(text);
+    if (back.matches()) {
+      return backcross(back);
+    }
+    Matcher selfed = SELFED.matcher(text);
+    if (selfed.matches()) {
+      return Answer.of(new Selfed(number(selfed.group(1)), sib(selfed)));
+    }
+    Matcher open = OPEN.matcher(text);
+    if (open.matches()) {
+      int times = open.group(1) == null ? 0 : number(open.group(1));
+      return Answer.of(new OpenPollinated(times, open.group(4) != null, sib(open)));
+    }
+    return switch (text) {
+      case "inbred" -> Answer.of(new Inbred());
+      case "unknown" -> Answer.of(new Unknown());
+      case "segregating f1" -> Answer.of(new Filial(1, 0, Origin.SEGREGATING));
+      case "four-way f1" -> Answer.of(new Filial(1, 0, Origin.FOUR_WAY));
+      default ->
+          Answer.refused(
+              "`"
+                  + text
+                  + "` is no generation; those known are F1, F2 and so on, BC1F2, S1, OP2, inbred and"
+                  + " unknown, with `sib 2` after them for sibs.");
+    };
+  }
+
+  private static Answer<PlainGeneration> filial(int number, int sib, Origin origin) {
+    if (number == 0) {
+      return Answer.refused("F-numbers begin with F1, the seed of a cross.");
+    }
+    return number == 1 && sib > 0 && origin == Origin.INBRED_PARENTS
+        ? Answer.refused("Sibs of F1 plants are as good as selfed, so their seed is F2.")
+        : Answer.of(new Filial(number, sib, origin));
+  }
+
+  private static Answer<PlainGeneration> backcross(Matcher back) {
+    int backcrosses = number(back.group(1));
+    int filial = back.group(2) == null ? 1 : number(back.group(2));
+    if (backcrosses == 0 || filial == 0) {
+      return Answer.refused("Backcrosses begin with BC1F1, the seed of an F1 crossed back.");
+    }
+    Optional<Purdy.Side> side =
+        Optional.ofNullable(back.group(5))
+            .map(s -> s.equals("seed") ? Purdy.Side.SEED_PARENT : Purdy.Side.POLLEN_PARENT);
+    return Answer.of(new Backcross(backcrosses, filial, sib(back), side));
+  }
+
+  private static Origin origin(@Nullable String word) {
+    if (word == null) {
+      return Origin.INBRED_PARENTS;
+    }
+    return word.equals("four-way") ? Origin.FOUR_WAY : Origin.SEGREGATING;
+  }
+
+  /** {@code sib} alone is once. */
+  private static int sib(Matcher label) {
+    String sib = label.group("sib");
+    String digits = sib.replaceAll("\\D", "");
+    return sib.isEmpty() ? 0 : digits.isEmpty() ? 1 : number(digits);
+  }
+
+  private static int number(String digits) {
+    return Integer.parseInt(digits);
+  }
+}
