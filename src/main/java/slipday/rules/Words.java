@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
+import org.apache.commons.lang3.Strings;
 import slipday.measure.Quantity;
 import slipday.measure.Reason;
 
@@ -69,11 +70,11 @@ public final class Words {
             .filter(p -> !p.source().isBuiltIn())
             .map(p -> " (" + p.lineLabel() + ")")
             .orElse("");
-    return sentence(StringUtils.removeEnd(reason.says().strip(), ".") + place);
+    return sentence(Strings.CS.removeEnd(reason.says().strip(), ".") + place);
   }
 
   /** With a capital and a stop. */
   public static String sentence(String text) {
-    return StringUtils.appendIfMissing(StringUtils.capitalize(text), ".");
+    return Strings.CS.appendIfMissing(StringUtils.capitalize(text), ".");
   }
 }
