@@ -254,6 +254,41 @@ class GenerationTest {
     made.heterozygosity().ifPresent(share -> assertThat(share).isBetween(0.0, 1.0));
   }
 
+  @Property(tries = 500)
+  void noTextBreaksTheReader(@ForAll("scribbles") String text) {
+    Answer<Generation> read = Generation.parse(text);
+    assertThat(read.value().isPresent()).isNotEqualTo(read.refusal().isPresent());
+    read.value().ifPresent(made -> assertThat(read(made.print())).isEqualTo(made));
+  }
+
+  @Provide
+  Arbitrary<String> scribbles() {
+    return Arbitraries.of(
+            "F1",
+            "f",
+            "BC",
+            "S",
+            "OP",
+            "2",
+            "0",
+            " sib",
+            " ",
+            ", ",
+            "probable",
+            "bulk of ",
+            "and ",
+            " bulk",
+            "self (",
+            ") or cross (",
+            "), to be proved",
+            "segregating",
+            " of a ",
+            "isolated")
+        .list()
+        .ofMaxSize(7)
+        .map(parts -> String.join("", parts));
+  }
+
   @Provide
   Arbitrary<Generation> generations() {
     Arbitrary<Integer> few = Arbitraries.integers().between(0, 9);
