@@ -11,6 +11,7 @@ import slipday.garden.CropBook;
 import slipday.garden.Resolver;
 import slipday.language.Binder;
 import slipday.language.Block;
+import slipday.language.BoundFile;
 import slipday.source.Source;
 import slipday.syntax.SeasonParser;
 
@@ -30,11 +31,11 @@ public final class BuiltInCrops {
     List<Block> blocks = new ArrayList<>();
     for (String name : text("files.txt").lines().toList()) {
       Source source = Source.builtIn("crops/" + name, text(name));
-      Outcome<List<Block>> bound = SeasonParser.parse(source).then(Binder::bind);
+      Outcome<BoundFile> bound = SeasonParser.parse(source).then(Binder::bind);
       if (!bound.findings().isEmpty()) {
         throw new IllegalStateException("built-in crop file: " + bound.findings().get(0));
       }
-      blocks.addAll(bound.value());
+      blocks.addAll(bound.value().blocks());
     }
     return blocks;
   }

@@ -16,6 +16,7 @@ import slipday.finding.Finding;
 import slipday.finding.Outcome;
 import slipday.language.Binder;
 import slipday.language.Block;
+import slipday.language.BoundFile;
 import slipday.language.Declaration;
 import slipday.language.Value;
 import slipday.source.Source;
@@ -30,7 +31,7 @@ final class Loader {
   private final boolean outsideAllowed;
   private final List<Finding> findings = new ArrayList<>();
   private final List<SeasonFile> files = new ArrayList<>();
-  private final List<Block> blocks = new ArrayList<>();
+  private BoundFile said = BoundFile.EMPTY;
   private final Set<Path> taken = new HashSet<>();
   private final Deque<Path> chain = new ArrayDeque<>();
 
@@ -40,14 +41,14 @@ final class Loader {
     this.outsideAllowed = outsideAllowed;
   }
 
-  /** The files in the order they were taken in, and the blocks of them all. */
-  record Loaded(List<SeasonFile> files, List<Block> blocks) {}
+  /** The files in the order they were taken in, and what they all say. */
+  record Loaded(List<SeasonFile> files, BoundFile said) {}
 
   static Outcome<Loaded> load(FileTexts texts, PlanSource plan, Path path, boolean outsideAllowed) {
     Path root = plan.folder().toAbsolutePath().normalize();
     Loader loader = new Loader(texts, root, outsideAllowed);
     loader.take(plan.first(), path.toAbsolutePath().normalize(), root);
-    Loaded loaded = new Loaded(List.copyOf(loader.files), List.copyOf(loader.blocks));
+    Loaded loaded = new Loaded(List.copyOf(loader.files), loader.said);
     return new Outcome<>(loaded, loader.findings);
   }
 
@@ -56,11 +57,11 @@ final class Loader {
     chain.push(path);
     Outcome<SeasonFile> parsed = SeasonParser.parse(source);
     files.add(parsed.value());
-    Outcome<List<Block>> bound = Binder.bind(parsed.value());
+    Outcome<BoundFile> bound = Binder.bind(parsed.value());
     findings.addAll(parsed.findings());
     findings.addAll(bound.findings());
-    for (Block block : bound.value()) {
-      blocks.add(block);
+    said = said.and(bound.value());
+    for (Block block : bound.value().blocks()) {
       if (block.declaration() == Declaration.INCLUDE && block.head().isPresent()) {
         Value path2 = block.head().get().find("path").orElseThrow();
         include(block.head().get().text("path"), path2.span(), folder, source);

@@ -71,7 +71,7 @@ public final class Pipeline {
     Outcome<Loader.Loaded> loaded = Loader.load(texts, plan, path, includesOutside);
     List<Finding> findings = new ArrayList<>(loaded.findings());
     List<Block> crops = BuiltInCrops.blocks();
-    Outcome<Optional<Garden>> garden = Resolver.resolve(crops, loaded.value().blocks());
+    Outcome<Optional<Garden>> garden = Resolver.resolve(crops, loaded.value().said());
     findings.addAll(garden.findings());
     Optional<CropBook> book = garden.value().map(g -> new CropBook(g.species(), g.crops()));
     boolean sound = findings.stream().noneMatch(f -> f.level() == Level.ERROR);

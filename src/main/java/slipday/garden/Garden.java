@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import slipday.garden.record.GardenRecord;
 
 /** A garden in a season, resolved: every name found, every unit fitting. */
 public record Garden(
@@ -19,7 +20,8 @@ public record Garden(
     List<Planting> plantings,
     List<Cross> crosses,
     List<Goal> goals,
-    List<Allowance> allowances) {
+    List<Allowance> allowances,
+    GardenRecord record) {
 
   public Optional<Planting> planting(String name) {
     return plantings.stream().filter(p -> p.name().equals(name)).findFirst();

@@ -46,6 +46,15 @@ final class Names<T extends Named> {
     block.head().filter(h -> h.has(name)).ifPresent(h -> spoilt.add(h.name(name).text()));
   }
 
+  /** A name that something mistaken would have had. */
+  void addSpoilt(String name) {
+    spoilt.add(name);
+  }
+
+  boolean isSpoilt(String name) {
+    return spoilt.contains(name);
+  }
+
   private String plural() {
     return kind.equals("cross") ? "crosses" : kind.equals("species") ? kind : kind + "s";
   }

@@ -40,6 +40,11 @@ final class PlantingResolver {
     return plantings.all();
   }
 
+  /** Whether a planting of this name is declared, and mistaken. */
+  boolean isSpoilt(String name) {
+    return plantings.isSpoilt(name);
+  }
+
   List<Cross> crosses() {
     return crosses.all();
   }

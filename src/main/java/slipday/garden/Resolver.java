@@ -2,13 +2,19 @@ package slipday.garden;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
+import slipday.garden.record.GardenRecord;
+import slipday.garden.record.RecordResolver;
 import slipday.language.Block;
+import slipday.language.BoundFile;
 import slipday.language.Declaration;
+import slipday.language.RecordClauses;
 import slipday.language.Value;
 
 /** From blocks of text to the garden: every name found, every unit understood, nothing guessed. */
@@ -16,23 +22,25 @@ public final class Resolver {
   private final List<Block> blocks;
   private final List<Finding> findings = new ArrayList<>();
 
-  private Resolver(List<Block> blocks) {
-    this.blocks = blocks;
+  private final BoundFile said;
+
+  private Resolver(List<Block> crops, BoundFile said) {
+    this.blocks = Stream.concat(crops.stream(), said.blocks().stream()).toList();
+    this.said = said;
   }
 
   /**
    * @param crops the blocks of the built-in crop files
-   * @param plan the blocks of the plan and all it includes
+   * @param plan what the plan and all it includes say
    * @return the garden; empty where season or site are missing, and findings say so
    */
-  public static Outcome<Optional<Garden>> resolve(List<Block> crops, List<Block> plan) {
-    List<Block> all = Stream.concat(crops.stream(), plan.stream()).toList();
-    return new Resolver(all).run();
+  public static Outcome<Optional<Garden>> resolve(List<Block> crops, BoundFile plan) {
+    return new Resolver(crops, plan).run();
   }
 
   /** The crop facts alone, for a plan's or for none. */
   public static Outcome<CropBook> crops(List<Block> blocks) {
-    Resolver resolver = new Resolver(blocks);
+    Resolver resolver = new Resolver(blocks, BoundFile.EMPTY);
     CropResolver crops = resolver.cropResolver();
     return new Outcome<>(crops.book(), resolver.findings);
   }
@@ -53,14 +61,27 @@ public final class Resolver {
     SeedResolver seed = new SeedResolver(findings, crops);
     of(Declaration.LINE).forEach(seed::line);
     of(Declaration.LOT).forEach(seed::lot);
+    Optional<RecordResolver> record =
+        season.map(y -> new RecordResolver(said, y, seed.lines().map(), lotsGrown()));
+    record.ifPresentOrElse(r -> bear(r, seed.lots()), () -> spoilBorn(seed.lots()));
     PlantingResolver plantings = new PlantingResolver(findings, season, places.beds(), seed.lots());
     of(Declaration.GROW).forEach(plantings::planting);
     of(Declaration.CROSS).forEach(plantings::cross);
     plantings.checkNamesOfPlantings();
     GoalResolver goals = new GoalResolver(findings, seed.lines());
     of(Declaration.GOAL).forEach(goals::goal);
+    Optional<GardenRecord> recorded =
+        record.map(
+            r ->
+                r.facts(
+                    plantings.plantings(),
+                    seed.lots().map(),
+                    places.beds().all(),
+                    name -> seed.lots().isSpoilt(name) || plantings.isSpoilt(name),
+                    of(Declaration.TRAIT).toList()))
+            .map(this::heard);
     // Names are looked up all the same, so that one mistake hides no other.
-    if (season.isEmpty() || site.isEmpty()) {
+    if (season.isEmpty() || site.isEmpty() || recorded.isEmpty()) {
       return new Outcome<>(Optional.empty(), findings);
     }
     Garden garden =
@@ -76,8 +97,42 @@ public final class Resolver {
             plantings.plantings(),
             plantings.crosses(),
             goals.goals(),
-            of(Declaration.ALLOW).map(GoalResolver::allowance).flatMap(Optional::stream).toList());
+            of(Declaration.ALLOW).map(GoalResolver::allowance).flatMap(Optional::stream).toList(),
+            recorded.get());
     return new Outcome<>(Optional.of(garden), findings);
+  }
+
+  private <T> T heard(Outcome<T> outcome) {
+    findings.addAll(outcome.findings());
+    return outcome.value();
+  }
+
+  /** The plantings of the plan by name, with the name of the lot of each. */
+  private Map<String, String> lotsGrown() {
+    Map<String, String> lots = new HashMap<>();
+    of(Declaration.GROW)
+        .flatMap(b -> b.head().stream())
+        .forEach(
+            h -> {
+              String lot = h.name("lot").text();
+              lots.putIfAbsent(h.has("as") ? h.name("as").text() : lot, lot);
+            });
+    return lots;
+  }
+
+  /** Adds the lots born in the record, and to all of them what the record says. */
+  private void bear(RecordResolver record, Names<Lot> lots) {
+    heard(record.births(lots.map()))
+        .forEach((name, lot) -> lot.ifPresentOrElse(lots::add, () -> lots.addSpoilt(name)));
+    record.savedIntoDeclared(lots.map()).forEach(findings::add);
+    lots.all().forEach(lot -> lots.replace(record.asRecorded(lot)));
+  }
+
+  /** Without a season the record is not understood, and nobody is blamed for using its lots. */
+  private void spoilBorn(Names<Lot> lots) {
+    said.entries().stream()
+        .filter(e -> e.is(RecordClauses.SAVED))
+        .forEach(e -> lots.addSpoilt(e.bound().name("lot").text()));
   }
 
   private Stream<Block> of(Declaration declaration) {

@@ -1,8 +1,10 @@
 package slipday.language;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
@@ -14,14 +16,22 @@ public final class Binder {
   private final List<Line> lines;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Block> blocks = new ArrayList<>();
+  private final List<Entry> entries = new ArrayList<>();
+  private final List<Line> unread = new ArrayList<>();
   private @Nullable Open open;
   private boolean strayToldOf;
 
   /** Whether a line of the open block is mistaken. */
   private boolean damaged;
 
+  /** Lines with a comment that hides a word. */
+  private final Set<Integer> hiding = new HashSet<>();
+
   private Binder(SeasonFile file) {
     this.lines = file.lines();
+    file.comments().stream()
+        .filter(c -> c.text().matches("#\\S.*"))
+        .forEach(c -> hiding.add(c.span().line()));
   }
 
   /** A block whose lines are still coming. */
@@ -65,18 +75,18 @@ public final class Binder {
   }
 
   /** Binds any lines at all; what is wrong with them is in the findings, and the rest is bound. */
-  public static Outcome<List<Block>> bind(SeasonFile file) {
+  public static Outcome<BoundFile> bind(SeasonFile file) {
     return new Binder(file).run();
   }
 
-  private Outcome<List<Block>> run() {
+  private Outcome<BoundFile> run() {
     for (int i = 0; i < lines.size(); i++) {
       int told = findings.size();
       line(lines.get(i), i);
-      damaged |= findings.size() > told;
+      damaged |= findings.size() > told && !DatedLine.isBegunBy(lines.get(i));
     }
     close();
-    return new Outcome<>(List.copyOf(blocks), findings);
+    return new Outcome<>(new BoundFile(blocks, entries, unread), findings);
   }
 
   private void close() {
@@ -99,6 +109,10 @@ public final class Binder {
       saveWhatFits(line, LineTraps.withoutBrackets(line), index);
       return;
     }
+    if (DatedLine.isBegunBy(line)) {
+      dated(line).ifPresent(findings::add);
+      return;
+    }
     Optional<Declaration> declaration = Declaration.begunBy(line);
     if (declaration.isPresent()) {
       begin(declaration.get(), head(declaration.get(), line), line);
@@ -113,6 +127,14 @@ public final class Binder {
     }
   }
 
+  /** A line of the record is complete in itself: it ends no block, whatever it stands under. */
+  private Optional<Finding> dated(Line line) {
+    DatedLine.Reading reading = DatedLine.read(line);
+    reading.entry().ifPresentOrElse(entries::add, () -> unread.add(line));
+    // What `#3A` hides has been told of.
+    return reading.finding().filter(f -> !hiding.contains(line.span().line()));
+  }
+
   private Optional<Bound> head(Declaration declaration, Line line) {
     Shape.Match match = declaration.head().match(line.words(), 1);
     match
@@ -124,6 +146,10 @@ public final class Binder {
 
   /** What a line told of already still says, so that no other line is blamed for its mistake. */
   private void saveWhatFits(Line line, Line cleaned, int index) {
+    if (DatedLine.isBegunBy(cleaned)) {
+      unread.add(line);
+      return;
+    }
     Optional<Declaration> declaration = Declaration.begunBy(cleaned);
     if (declaration.isPresent()) {
       Declaration d = declaration.get();
@@ -192,6 +218,12 @@ public final class Binder {
   }
 
   private void unknown(Line line, int index) {
+    Optional<Finding> undated = DatedLine.withoutDate(line);
+    if (undated.isPresent()) {
+      findings.add(undated.get());
+      unread.add(line);
+      return;
+    }
     Optional<Guess.Meant> byWord = Guess.byWord(line, open);
     if (byWord.isPresent()) {
       Guess.Meant meant = byWord.get();

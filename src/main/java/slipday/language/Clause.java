@@ -25,6 +25,11 @@ public record Clause(
     return of(where, line, sentence, example, true);
   }
 
+  /** A line of the record: after its date, the words of the clause. Its example has the date. */
+  static Clause dated(String line, String sentence, String example) {
+    return of(EnumSet.noneOf(Declaration.class), line, sentence, example, true);
+  }
+
   private static Clause of(
       Set<Declaration> where, String line, String sentence, String example, boolean many) {
     int colon = line.indexOf(": ");
@@ -34,6 +39,11 @@ public record Clause(
 
   static Set<Declaration> in(Declaration first, Declaration... more) {
     return EnumSet.of(first, more);
+  }
+
+  /** Whether it is a line of the record, which stands under nothing and begins with its date. */
+  public boolean isDated() {
+    return where.isEmpty();
   }
 
   /** The clause words as one text: {@code seed parent}. */

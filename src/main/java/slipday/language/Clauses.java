@@ -14,9 +14,10 @@ import slipday.syntax.Word;
 /** The one table of clauses. Parser, messages, format and the reference page all read it. */
 public final class Clauses {
   private static final List<Clause> ALL =
-      Stream.concat(PlanClauses.ALL.stream(), CropClauses.ALL.stream()).toList();
+      Stream.of(PlanClauses.ALL, CropClauses.ALL, RecordClauses.ALL).flatMap(List::stream).toList();
   private static final Map<Declaration, List<Clause>> UNDER = byDeclaration();
   private static final Map<Declaration, Map<String, List<Clause>>> BY_FIRST_WORD = index();
+  private static final Map<String, List<Clause>> DATED = byFirstWord(RecordClauses.ALL);
 
   private Clauses() {}
 
@@ -39,22 +40,34 @@ public final class Clauses {
   private static Map<Declaration, Map<String, List<Clause>>> index() {
     Map<Declaration, Map<String, List<Clause>>> index = new EnumMap<>(Declaration.class);
     for (Declaration declaration : Declaration.values()) {
-      Map<String, List<Clause>> byWord = new HashMap<>();
-      for (Clause clause : under(declaration)) {
-        byWord.computeIfAbsent(clause.words().get(0), w -> new ArrayList<>()).add(clause);
-      }
-      byWord
-          .values()
-          .forEach(list -> list.sort(Comparator.comparingInt((Clause c) -> -c.words().size())));
-      index.put(declaration, byWord);
+      index.put(declaration, byFirstWord(under(declaration)));
     }
     return index;
   }
 
+  private static Map<String, List<Clause>> byFirstWord(List<Clause> clauses) {
+    Map<String, List<Clause>> byWord = new HashMap<>();
+    for (Clause clause : clauses) {
+      byWord.computeIfAbsent(clause.words().get(0), w -> new ArrayList<>()).add(clause);
+    }
+    byWord
+        .values()
+        .forEach(list -> list.sort(Comparator.comparingInt((Clause c) -> -c.words().size())));
+    return byWord;
+  }
+
   /** The clause a line begins with: the one of most words that fits. */
   public static Optional<Clause> of(Declaration declaration, List<Word> words) {
+    return longest(BY_FIRST_WORD.getOrDefault(declaration, Map.of()), words);
+  }
+
+  /** The clause a line of the record begins with, its date left off. */
+  public static Optional<Clause> dated(List<Word> words) {
+    return longest(DATED, words);
+  }
+
+  private static Optional<Clause> longest(Map<String, List<Clause>> byWord, List<Word> words) {
     String first = words.get(0).text();
-    Map<String, List<Clause>> byWord = BY_FIRST_WORD.getOrDefault(declaration, Map.of());
     List<Clause> candidates = byWord.get(first);
     if (candidates == null) {
       candidates = byWord.getOrDefault(first.toLowerCase(Locale.ROOT), List.of());

@@ -56,6 +56,11 @@ public enum Declaration {
   CROSS(
       "<name>", "A cross to be made by hand between two plantings.", "cross ropewalk-amber", true),
   GOAL("<line>", "What a line is bred for.", "goal tern-amber", true),
+  TRAIT(
+      "<phrase:name>",
+      "A trait of the gardener's own to record, with its scale or its unit.",
+      "trait net density",
+      true),
   ALLOW(
       "<rule>",
       "Accepts one finding of a rule at one place, with the reason.",

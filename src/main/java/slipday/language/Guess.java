@@ -56,7 +56,7 @@ final class Guess {
       long known = below.stream().filter(l -> knows(declaration, l)).count();
       if (known > best) {
         Optional<Bound> head = fit(declaration, line, 1).or(() -> fit(declaration, line, 0));
-        if (head.isPresent() || known > 1) {
+        if (head.isPresent() || known > 1 || known == below.size()) {
           best = known;
           meant = Optional.of(new Meant(declaration, head));
         }
@@ -68,7 +68,8 @@ final class Guess {
   private static List<Line> below(List<Line> rest) {
     int end = 0;
     while (end < Math.min(rest.size(), LINES_BELOW)
-        && Declaration.begunBy(rest.get(end)).isEmpty()) {
+        && Declaration.begunBy(rest.get(end)).isEmpty()
+        && !DatedLine.isBegunBy(rest.get(end))) {
       end++;
     }
     return rest.subList(0, end);

@@ -131,6 +131,29 @@ final class Mistakes {
         "share-of-nothing", "`" + share + "` is a share of nothing.", HOW_SHARES);
   }
 
+  static Shape.Mistake morePoints(String score) {
+    return new Shape.Mistake(
+        "more-than-all",
+        "`" + score + "` is more points than there are.",
+        "Write the points first, and after `of` how many there are to be had.",
+        2);
+  }
+
+  static Shape.Mistake fewerThanNoPoints(String score) {
+    return new Shape.Mistake(
+        "negative-amount",
+        "`" + score + "` is below zero, which points can't be.",
+        "Leave off the minus.",
+        2);
+  }
+
+  static Shape.Mistake noPoints(String score) {
+    return new Shape.Mistake(
+        "share-of-nothing",
+        "`" + score + "` is out of no points.",
+        "Write after `of` how many points there are to be had.");
+  }
+
   static Shape.Mistake shareWithoutUnit(String number) {
     return new Shape.Mistake(
         "unit-missing", "`" + number + "` does not say of how many it is a share.", HOW_SHARES, 1);

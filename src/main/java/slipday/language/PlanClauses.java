@@ -12,6 +12,7 @@ import static slipday.language.Declaration.LINE;
 import static slipday.language.Declaration.LOT;
 import static slipday.language.Declaration.NEIGHBOUR;
 import static slipday.language.Declaration.SITE;
+import static slipday.language.Declaration.TRAIT;
 import static slipday.language.Declaration.VOLUNTEER;
 
 import java.util.List;
@@ -304,6 +305,16 @@ public final class PlanClauses {
           "The fewest plants the next generation comes from.",
           "parents 4 or more");
 
+  // --- trait
+  public static final Clause SCALE =
+      once(
+          in(TRAIT),
+          "scale: <number-range:scale>",
+          "The points it is given, from least to most.",
+          "scale 0 to 5");
+  public static final Clause UNIT =
+      once(in(TRAIT), "unit: <name:unit>", "The unit it is measured in.", "unit cm");
+
   // --- allow
   public static final Clause ALLOW_IN =
       once(
@@ -371,6 +382,8 @@ public final class PlanClauses {
           KEEP_AT,
           REFUSE,
           PARENTS,
+          SCALE,
+          UNIT,
           ALLOW_IN,
           BECAUSE);
 

@@ -23,6 +23,7 @@ public final class Reference {
         + Arrays.stream(Declaration.values())
             .map(Reference::declaration)
             .collect(Collectors.joining())
+        + record()
         + facts();
   }
 
@@ -101,10 +102,16 @@ public final class Reference {
         + code(shown(clause.shape()))
         + " | "
         + clause.sentence()
-        + (clause.many() ? " May come more than once." : "")
+        + (clause.many() && !clause.isDated() ? " May come more than once." : "")
         + " | "
         + code(clause.example())
         + " |\n";
+  }
+
+  private static String record() {
+    return "\n### The record\n\nEach of these lines begins with its full date.\n\n"
+        + CLAUSE_HEAD
+        + rows(RecordClauses.ALL);
   }
 
   private static String facts() {

@@ -78,6 +78,24 @@ final class ShareReader extends FigureReader {
     return attempt.isWord(at + 1, "of") ? share(at) : fail(at);
   }
 
+  /** Points out of those to be had; halves may be given. */
+  int score(int at) {
+    double points = number(at);
+    double of = number(at + 2);
+    if (Double.isNaN(points) || !attempt.isWord(at + 1, "of") || Double.isNaN(of)) {
+      return Double.isNaN(points) ? fail(at) : attempt.expect(at + 1, "`of` and a number");
+    }
+    if (of <= 0) {
+      return mistaken(at + 2, () -> Mistakes.noPoints(text(at, at + 3)));
+    }
+    if (points < 0) {
+      return mistaken(at + 2, () -> Mistakes.fewerThanNoPoints(text(at, at + 3)));
+    }
+    return points > of
+        ? mistaken(at + 2, () -> Mistakes.morePoints(text(at, at + 3)))
+        : keep(at + 3, new Value.Score(points, of, attempt.span(at, at + 3)));
+  }
+
   private static Value.@Nullable Share noShare(int ignored) {
     return null;
   }

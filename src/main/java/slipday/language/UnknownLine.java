@@ -106,10 +106,14 @@ final class UnknownLine {
    * clause that begins with the same word.
    */
   static Optional<Near> near(Declaration declaration, Line line) {
+    return near(Clauses.under(declaration), line);
+  }
+
+  /** The same among any clauses. */
+  static Optional<Near> near(List<Clause> here, Line line) {
     if (!line.first().is(WordKind.WORD)) {
       return Optional.empty();
     }
-    List<Clause> here = Clauses.under(declaration);
     for (int words = longest(here); words > 0; words--) {
       Optional<Near> near = near(here, line, words);
       if (near.isPresent()) {
@@ -139,7 +143,7 @@ final class UnknownLine {
         .map(n -> new Near(Objects.requireNonNull(byName.get(n)), words));
   }
 
-  private static Span beginning(Line line, int words) {
+  static Span beginning(Line line, int words) {
     return line.first().span().to(line.words().get(words - 1).span());
   }
 }

@@ -27,6 +27,9 @@ public sealed interface Value {
   /** A share; {@code of} is the number counted where it was given as counts, 0 otherwise. */
   record Share(double share, int hits, int of, Span span) implements Value {}
 
+  /** Points, out of how many there are to be had. */
+  record Score(double points, double of, Span span) implements Value {}
+
   /** A range of shares. */
   record Shares(Range range, Span span) implements Value {}
 

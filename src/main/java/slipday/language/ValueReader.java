@@ -3,6 +3,7 @@ package slipday.language;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import slipday.syntax.Word;
 import slipday.syntax.WordKind;
 
@@ -18,7 +19,7 @@ final class ValueReader extends FigureReader {
 
   static int read(Kind kind, String name, Shape.Attempt attempt, int at) {
     return switch (kind) {
-      case LENGTH, AREA, TEMPERATURE, WARMTH, TIME, AMOUNT ->
+      case LENGTH, AREA, MASS, TEMPERATURE, WARMTH, TIME, BRIX, AMOUNT ->
           new AmountReader(kind, name, attempt).amount(at);
       case LENGTH_RANGE,
           MASS_RANGE,
@@ -30,6 +31,7 @@ final class ValueReader extends FigureReader {
       case SHARE -> new ShareReader(kind, name, attempt).share(at);
       case SHARE_RANGE -> new ShareReader(kind, name, attempt).shareRange(at);
       case COUNTS -> new ShareReader(kind, name, attempt).counts(at);
+      case SCORE -> new ShareReader(kind, name, attempt).score(at);
       case DAY -> new DayReader(name, attempt).day(at);
       default -> new ValueReader(kind, name, attempt).read(at);
     };
@@ -47,6 +49,7 @@ final class ValueReader extends FigureReader {
       case SEASON -> season(at);
       case TEXT -> text(at);
       case PHRASE -> phrase(at);
+      case TAG -> tag(at);
       case ZONE, NAME, BED, LINE, LOT, PLANTING, CROP, SPECIES, RULE -> name(at);
       default -> throw new IllegalStateException("no reader for " + kind);
     };
@@ -140,6 +143,13 @@ final class ValueReader extends FigureReader {
       return attempt.expect(at, kind.expected());
     }
     return keep(at + 1, Value.Name.of(attempt.text(at), attempt.span(at, at + 1)));
+  }
+
+  /** A tag may be a bare number, too. */
+  private int tag(int at) {
+    return StringUtils.isNumeric(attempt.text(at))
+        ? keep(at + 1, new Value.Name(attempt.text(at), attempt.span(at, at + 1)))
+        : name(at);
   }
 
   /** Words up to a comma, or up to the {@code to} or {@code at} before a figure. */

@@ -13,6 +13,7 @@ import slipday.language.Binder;
 import slipday.language.Block;
 import slipday.language.Bound;
 import slipday.language.BoundClause;
+import slipday.language.BoundFile;
 import slipday.language.Clause;
 import slipday.language.CropClauses;
 import slipday.language.Declaration;
@@ -29,8 +30,8 @@ final class CropLibrary {
   CropLibrary() {
     for (Path file : files()) {
       Source source = Source.builtIn(file.getFileName().toString(), read(file));
-      Outcome<List<Block>> bound = SeasonParser.parse(source).then(Binder::bind);
-      blocks.addAll(bound.value());
+      Outcome<BoundFile> bound = SeasonParser.parse(source).then(Binder::bind);
+      blocks.addAll(bound.value().blocks());
       findings.addAll(bound.findings());
     }
   }

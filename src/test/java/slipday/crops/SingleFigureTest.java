@@ -2,12 +2,11 @@ package slipday.crops;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
 import slipday.language.Binder;
-import slipday.language.Block;
+import slipday.language.BoundFile;
 import slipday.language.CropClauses;
 import slipday.measure.Range;
 import slipday.source.Source;
@@ -15,7 +14,7 @@ import slipday.syntax.SeasonParser;
 
 /** A single figure before a {@code to} that belongs to the sentence and not to a range. */
 class SingleFigureTest {
-  private static Outcome<List<Block>> bind(String clause) {
+  private static Outcome<BoundFile> bind(String clause) {
     String text = "species corn \"Zea mays\"\n  " + clause + "\n";
     return SeasonParser.parse(Source.of("corn.season", text)).then(Binder::bind);
   }
@@ -24,7 +23,8 @@ class SingleFigureTest {
   void aSingleFigureMayStandWhereARangeMay() {
     var bound = bind("population 10 for seed, 50 to keep the line, 200 for all its diversity");
     assertThat(bound.findings()).isEmpty();
-    assertThat(CropLibrary.fact(bound.value().get(0), CropClauses.POPULATION).range("keep"))
+    assertThat(
+            CropLibrary.fact(bound.value().blocks().get(0), CropClauses.POPULATION).range("keep"))
         .isEqualTo(Range.of(50));
   }
 

@@ -25,8 +25,27 @@ class ClausesTest {
   void everyExampleBindsWhereItMayStand(Declaration under, String name, Clause clause) {
     var bound = Texts.bind(under.example() + "\n  " + clause.example() + "\n");
     assertThat(bound.findings()).isEmpty();
-    assertThat(bound.value()).hasSize(1);
-    assertThat(bound.value().get(0).find(clause)).as(name).isPresent();
+    assertThat(bound.value().blocks()).hasSize(1);
+    assertThat(bound.value().blocks().get(0).find(clause)).as(name).isPresent();
+  }
+
+  static Stream<Arguments> everyDatedClause() {
+    return Clauses.all().stream().filter(Clause::isDated).map(c -> Arguments.of(c.name(), c));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("everyDatedClause")
+  void everyExampleOfTheRecordBinds(String name, Clause clause) {
+    var bound = Texts.bind(clause.example());
+    assertThat(bound.findings()).isEmpty();
+    assertThat(bound.value().entries()).singleElement().extracting(Entry::clause).isEqualTo(clause);
+  }
+
+  @Test
+  void theRecordHasItsVerbs() {
+    assertThat(everyDatedClause()).hasSizeGreaterThan(30);
+    assertThat(Clauses.all().stream().filter(Clause::isDated).map(Clause::name))
+        .doesNotHaveDuplicates();
   }
 
   @ParameterizedTest
@@ -34,8 +53,8 @@ class ClausesTest {
   void everyDeclarationsExampleBinds(Declaration declaration) {
     var bound = Texts.bind(declaration.example());
     assertThat(bound.findings()).isEmpty();
-    assertThat(bound.value().get(0).declaration()).isEqualTo(declaration);
-    assertThat(bound.value().get(0).head()).isPresent();
+    assertThat(bound.value().blocks().get(0).declaration()).isEqualTo(declaration);
+    assertThat(bound.value().blocks().get(0).head()).isPresent();
   }
 
   @ParameterizedTest
@@ -57,9 +76,10 @@ class ClausesTest {
     assertThat(Clauses.all())
         .allSatisfy(
             c -> {
-              assertThat(c.name()).matches("[a-z]+( [a-z]+)*");
+              assertThat(c.name()).matches("[a-z-]+( [a-z]+)*");
               assertThat(c.sentence()).matches("[A-Z].*\\.");
-              assertThat(c.example()).startsWith(c.name() + " ");
+              String words = c.isDated() ? c.example().substring(11) : c.example();
+              assertThat(words).startsWith(c.name() + " ");
             });
   }
 

@@ -16,7 +16,7 @@ public final class Texts {
     return SeasonParser.parse(Source.of("test.season", text)).value();
   }
 
-  public static Outcome<List<Block>> bind(String text) {
+  public static Outcome<BoundFile> bind(String text) {
     return SeasonParser.parse(Source.of("test.season", text)).then(Binder::bind);
   }
 
@@ -31,7 +31,9 @@ public final class Texts {
 
   /** What a text says, without its places: equal for two texts that mean the same. */
   public static String meaning(String text) {
-    return bind(text).value().stream().map(Texts::meaning).collect(Collectors.joining());
+    BoundFile bound = bind(text).value();
+    return bound.blocks().stream().map(Texts::meaning).collect(Collectors.joining())
+        + bound.entries().stream().map(Texts::meaning).collect(Collectors.joining());
   }
 
   private static String meaning(Block block) {
@@ -41,6 +43,10 @@ public final class Texts {
         + head
         + "\n"
         + block.clauses().stream().map(Texts::meaning).collect(Collectors.joining());
+  }
+
+  private static String meaning(Entry entry) {
+    return entry.date() + " " + entry.clause().name() + " " + meaning(entry.bound()) + "\n";
   }
 
   private static String meaning(BoundClause clause) {

@@ -14,7 +14,7 @@ import slipday.finding.Outcome;
 import slipday.garden.Garden;
 import slipday.garden.Resolver;
 import slipday.language.Binder;
-import slipday.language.Block;
+import slipday.language.BoundFile;
 import slipday.source.Source;
 import slipday.syntax.SeasonParser;
 
@@ -42,7 +42,7 @@ final class Plans {
 
   static Garden garden(String text) {
     Source source = Source.of("test.season", text);
-    Outcome<List<Block>> bound = SeasonParser.parse(source).then(Binder::bind);
+    Outcome<BoundFile> bound = SeasonParser.parse(source).then(Binder::bind);
     Outcome<Optional<Garden>> garden =
         Resolver.resolve(BuiltInCropsForTests.blocks(), bound.value());
     List<Finding> all = new ArrayList<>(bound.findings());

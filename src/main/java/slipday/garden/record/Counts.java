@@ -1,0 +1,252 @@
+package slipday.garden.record;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import slipday.finding.Finding;
+import slipday.finding.Level;
+import slipday.garden.Lot;
+import slipday.measure.Reason;
+import slipday.measure.Reasoned;
+import slipday.source.Span;
+
+/** More plants than were planted, more seeds than were there. */
+final class Counts {
+  private final GardenRecord record;
+  private final List<Finding> findings;
+
+  Counts(GardenRecord record, List<Finding> findings) {
+    this.record = record;
+    this.findings = findings;
+  }
+
+  /** How many of something there were at most, by which line, and in which words. */
+  private record Most(int count, Span line, String words, Level level) {}
+
+  void check() {
+    Map<Stand, List<Fact>> byStand = new LinkedHashMap<>();
+    record
+        .facts()
+        .forEach(
+            f -> stands(f).forEach(s -> byStand.computeIfAbsent(s, x -> new ArrayList<>()).add(f)));
+    byStand.forEach(this::stand);
+    Map<String, List<Fact>> uses = new LinkedHashMap<>();
+    Map<String, Lot> lots = new LinkedHashMap<>();
+    record
+        .facts()
+        .forEach(
+            f ->
+                lot(f)
+                    .ifPresent(
+                        l -> {
+                          lots.putIfAbsent(l.name(), l);
+                          uses.computeIfAbsent(l.name(), n -> new ArrayList<>()).add(f);
+                        }));
+    lots.forEach((name, lot) -> seeds(lot, uses.getOrDefault(name, List.of())));
+  }
+
+  private static Stream<Stand> stands(Fact fact) {
+    if (fact instanceof Fact.Sowed s) {
+      return Stream.of(s.stand());
+    }
+    if (fact instanceof Fact.Emerged e) {
+      return Stream.of(e.stand());
+    }
+    if (fact instanceof Fact.PottedOn p) {
+      return Stream.of(p.stand());
+    }
+    if (fact instanceof Fact.PlantedOut p) {
+      return Stream.of(p.stand());
+    }
+    return plants(fact).map(Plants::stand).distinct();
+  }
+
+  private static Stream<Plants> plants(Fact fact) {
+    if (fact instanceof Fruit f) {
+      return Stream.of(f.seedParent(), f.pollenParent()).distinct();
+    }
+    if (fact instanceof Fact.Lost l) {
+      return Stream.of(l.plants());
+    }
+    if (fact instanceof Fact.OffType o) {
+      return Stream.of(o.plants());
+    }
+    if (fact instanceof Fact.Staked s) {
+      return Stream.of(s.plant());
+    }
+    if (fact instanceof Fact.FirstFlowers f) {
+      return Stream.of(f.plants());
+    }
+    if (fact instanceof Fact.Tasted t && t.subject() instanceof Plants p) {
+      return Stream.of(p);
+    }
+    return fact instanceof Fact.Picked k && k.subject() instanceof Plants p
+        ? Stream.of(p)
+        : Stream.of();
+  }
+
+  private void stand(Stand stand, List<Fact> facts) {
+    Optional<Most> seeds = sown(facts);
+    seeds.ifPresent(most -> facts.forEach(f -> raised(stand, f, most)));
+    Optional<Most> most = planted(facts).or(() -> meant(stand));
+    most.ifPresent(m -> standing(stand, facts, m));
+  }
+
+  private static Optional<Most> sown(List<Fact> facts) {
+    List<Fact.Sowed> sown =
+        facts.stream().filter(Fact.Sowed.class::isInstance).map(Fact.Sowed.class::cast).toList();
+    boolean known = !sown.isEmpty() && sown.stream().allMatch(s -> s.seeds().isPresent());
+    int sum = sown.stream().mapToInt(s -> s.seeds().orElse(0)).sum();
+    return known
+        ? Optional.of(new Most(sum, sown.get(0).span(), sum + " seeds were sown", Level.ERROR))
+        : Optional.empty();
+  }
+
+  private void raised(Stand stand, Fact fact, Most most) {
+    int count =
+        fact instanceof Fact.Emerged e
+            ? e.seedlings()
+            : fact instanceof Fact.PlantedOut p ? p.plants().orElse(0) : 0;
+    if (count > most.count()) {
+      findings.add(
+          Finding.error(
+                  "more-plants",
+                  fact.span(),
+                  "`" + stand.name() + "` has " + count + " plants, and " + most.words() + ".")
+              .also(most.line(), "sown")
+              .withHelp("Record what else was sown, or mend the count."));
+    }
+  }
+
+  private static Optional<Most> planted(List<Fact> facts) {
+    List<Fact.PlantedOut> out =
+        facts.stream()
+            .filter(Fact.PlantedOut.class::isInstance)
+            .map(Fact.PlantedOut.class::cast)
+            .toList();
+    boolean known = !out.isEmpty() && out.stream().allMatch(p -> p.plants().isPresent());
+    int sum = out.stream().mapToInt(p -> p.plants().orElse(0)).sum();
+    return known
+        ? Optional.of(new Most(sum, out.get(0).span(), sum + " were planted out", Level.ERROR))
+        : Optional.empty();
+  }
+
+  /** What the plan means to plant binds nobody; so more of them is no error. */
+  private static Optional<Most> meant(Stand stand) {
+    return stand
+        .planting()
+        .flatMap(p -> p.plants())
+        .flatMap(
+            n ->
+                n.reason()
+                    .place()
+                    .map(
+                        span ->
+                            new Most(n.value(), span, "the plan has " + n.value(), Level.WARNING)));
+  }
+
+  private void standing(Stand stand, List<Fact> facts, Most most) {
+    int lost = 0;
+    for (Fact fact : facts) {
+      plants(fact)
+          .filter(p -> p.stand().equals(stand))
+          .flatMap(p -> p.plant().stream())
+          .filter(n -> n > most.count())
+          .findFirst()
+          .ifPresent(
+              n ->
+                  findings.add(
+                      tooMany(stand, fact, most, "`" + stand.name() + "` has no plant " + n)));
+      if (fact instanceof Fact.Lost l) {
+        lost += l.count();
+        if (lost > most.count() && lost - l.count() <= most.count()) {
+          findings.add(
+              tooMany(stand, fact, most, lost + " plants of `" + stand.name() + "` are gone"));
+        }
+      }
+    }
+  }
+
+  private static Finding tooMany(Stand stand, Fact fact, Most most, String message) {
+    String help =
+        most.level() == Level.ERROR
+            ? "Record what else was planted out, or mend the number."
+            : "Record how many were planted out: `planted out " + stand.name() + ", … plants`.";
+    return Finding.at("more-plants", most.level(), fact.span(), message + ": " + most.words() + ".")
+        .also(most.line(), "the count")
+        .withHelp(help);
+  }
+
+  private static Optional<Lot> lot(Fact fact) {
+    if (fact instanceof Fact.Sowed s) {
+      return Optional.of(s.stand().lot());
+    }
+    if (fact instanceof Fact.GivenAway g) {
+      return Optional.of(g.lot());
+    }
+    if (fact instanceof Fact.Germinated g) {
+      return Optional.of(g.lot());
+    }
+    return fact instanceof Fact.Counted c ? Optional.of(c.lot()) : Optional.empty();
+  }
+
+  private static int used(Fact fact) {
+    if (fact instanceof Fact.Sowed s) {
+      return s.seeds().orElse(0);
+    }
+    if (fact instanceof Fact.GivenAway g) {
+      return g.seeds();
+    }
+    return fact instanceof Fact.Germinated g ? g.of() : 0;
+  }
+
+  /** Uses of one season against what was in hand when it began, or was counted since. */
+  private void seeds(Lot lot, List<Fact> facts) {
+    Optional<Reasoned<Integer>> inHand = lot.seeds();
+    if (inHand.isEmpty()) {
+      return;
+    }
+    int left = inHand.get().value();
+    Optional<Span> line = inHand.get().reason().place().or(() -> firstPlace(inHand.get().reason()));
+    for (Fact fact : facts) {
+      if (!isOfSeason(fact)) {
+        continue;
+      }
+      if (fact instanceof Fact.Counted counted) {
+        left = counted.seeds();
+        line = Optional.of(counted.span());
+        continue;
+      }
+      int before = left;
+      left -= used(fact);
+      if (left < 0 && used(fact) > 0 && before >= 0) {
+        Finding finding =
+            Finding.error(
+                    "more-seeds",
+                    fact.span(),
+                    "`"
+                        + lot.name()
+                        + "` had "
+                        + before
+                        + " seeds left, and "
+                        + used(fact)
+                        + " were taken from it.")
+                .withHelp("Record a count of the lot, or mend the number.");
+        findings.add(line.map(l -> finding.also(l, "the seeds in hand")).orElse(finding));
+      }
+    }
+  }
+
+  private static Optional<Span> firstPlace(Reason reason) {
+    return reason.from().stream().flatMap(r -> r.place().stream()).findFirst();
+  }
+
+  private boolean isOfSeason(Fact fact) {
+    return fact instanceof Fact.Sowed s
+        ? s.stand().year() == record.season()
+        : record.isInSeason(fact.date());
+  }
+}

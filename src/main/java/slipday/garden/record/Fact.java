@@ -1,0 +1,112 @@
+package slipday.garden.record;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import slipday.garden.Bed;
+import slipday.garden.Line;
+import slipday.garden.Lot;
+import slipday.source.Span;
+
+/** One line of the record, understood. */
+public sealed interface Fact
+    permits Fruit,
+        Fact.Sowed,
+        Fact.Emerged,
+        Fact.PottedOn,
+        Fact.PlantedOut,
+        Fact.Moved,
+        Fact.Staked,
+        Fact.Lost,
+        Fact.OffType,
+        Fact.FirstFlowers,
+        Fact.Covered,
+        Fact.Emasculated,
+        Fact.SetChecked,
+        Fact.Picked,
+        Fact.Measured,
+        Fact.Tasted,
+        Fact.Saved,
+        Fact.Dried,
+        Fact.Counted,
+        Fact.Germinated,
+        Fact.GivenAway,
+        Fact.GrownOut,
+        Fact.Stored,
+        Fact.LookedAt,
+        Fact.Dropped,
+        Fact.Note,
+        Fact.Photo {
+  At at();
+
+  default LocalDate date() {
+    return at().date();
+  }
+
+  default Span span() {
+    return at().span();
+  }
+
+  record Sowed(At at, Stand stand, Optional<Integer> seeds) implements Fact {}
+
+  record Emerged(At at, Stand stand, int seedlings) implements Fact {}
+
+  record PottedOn(At at, Stand stand, Optional<Integer> plants) implements Fact {}
+
+  record PlantedOut(At at, Stand stand, Optional<Integer> plants) implements Fact {}
+
+  record Moved(At at, Plants plants, Bed to) implements Fact {}
+
+  record Staked(At at, Plants plant, String stake) implements Fact {}
+
+  /** Plants that died or were rogued. */
+  record Lost(At at, Plants plants, int count, boolean rogued, Optional<String> why)
+      implements Fact {}
+
+  record OffType(At at, Plants plants, int count, Optional<String> why) implements Fact {}
+
+  record FirstFlowers(At at, Plants plants, boolean male) implements Fact {}
+
+  record Covered(At at, Plants plants, Optional<Integer> flowers) implements Fact {}
+
+  record Emasculated(At at, Plants plants, Optional<Integer> flowers) implements Fact {}
+
+  record SetChecked(At at, Fruit fruit, boolean took) implements Fact {}
+
+  /** A tagged fruit, or fruit of a stand for the kitchen. */
+  record Picked(At at, Subject subject, Optional<String> state, Figures figures) implements Fact {}
+
+  record Measured(At at, Subject subject, Figures figures) implements Fact {}
+
+  record Tasted(At at, Subject subject, boolean bitter) implements Fact {}
+
+  /** Seed of a tagged fruit, or of unmarked fruit of a stand. */
+  record Saved(At at, Subject from, Optional<Integer> seeds, Lot lot) implements Fact {}
+
+  record Dried(At at, Lot lot) implements Fact {}
+
+  record Counted(At at, Lot lot, int seeds) implements Fact {}
+
+  record Germinated(At at, Lot lot, int seedlings, int of) implements Fact {}
+
+  record GivenAway(At at, Lot lot, int seeds, Optional<String> to) implements Fact {}
+
+  record GrownOut(At at, Lot lot, Verdict verdict) implements Fact {}
+
+  record Stored(At at, Subject subject, String where) implements Fact {}
+
+  record LookedAt(At at, Subject subject, String state, Figures figures) implements Fact {}
+
+  record Dropped(At at, Line line, String why) implements Fact {}
+
+  record Note(At at, Optional<Subject> subject, String text) implements Fact {}
+
+  record Photo(At at, Optional<Subject> subject, String path) implements Fact {}
+
+  /** What plants of a doubtful lot proved to be. */
+  enum Verdict {
+    TRUE_TO_NAME,
+    A_CROSS,
+    A_SELF,
+    MIXED
+  }
+}

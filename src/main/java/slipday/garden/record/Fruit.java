@@ -1,0 +1,25 @@
+package slipday.garden.record;
+
+import java.util.Locale;
+
+/**
+ * A flower pollinated by hand and tagged, and the fruit it becomes.
+ *
+ * @param year the season its tag belongs to, by its first year
+ */
+public record Fruit(
+    At at, Mating mating, Plants seedParent, Plants pollenParent, String tag, int year)
+    implements Subject, Fact {
+
+  /** Its tag in its season; case does not matter. */
+  public Key key() {
+    return new Key(year, tag.toLowerCase(Locale.ROOT));
+  }
+
+  /** What sets one fruit apart from all others, over the seasons. */
+  public record Key(int year, String tag) {
+    static Key of(int year, String tag) {
+      return new Key(year, tag.toLowerCase(Locale.ROOT));
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package slipday.garden.record;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import slipday.garden.Lot;
+import slipday.garden.SeasonYear;
+
+/**
+ * Everything recorded, of the plan's season and others, by date.
+ *
+ * @param facts by date, facts of one day by wording
+ * @param seasonYear the plan's season
+ */
+public record GardenRecord(List<Fact> facts, SeasonYear seasonYear) {
+  public GardenRecord {
+    facts = List.copyOf(facts);
+  }
+
+  /** The plan's season, by its first year. */
+  public int season() {
+    return seasonYear.year();
+  }
+
+  boolean isInSeason(LocalDate date) {
+    return new Seasons(seasonYear).of(date) == season();
+  }
+
+  /** All facts of one kind, by date. */
+  public <T extends Fact> Stream<T> every(Class<T> kind) {
+    return facts.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  public boolean isEmpty() {
+    return facts.isEmpty();
+  }
+
+  /** The takings of seed a lot was born from; none for a lot that was declared. */
+  public List<Fact.Saved> origin(Lot lot) {
+    return every(Fact.Saved.class).filter(s -> s.lot().name().equals(lot.name())).toList();
+  }
+
+  /** The tagged fruits of the plan's season on a planting. */
+  public List<Fruit> fruitsOn(String planting) {
+    return every(Fruit.class)
+        .filter(f -> f.year() == season() && f.seedParent().stand().name().equals(planting))
+        .toList();
+  }
+
+  static GardenRecord of(Collection<Fact> facts, SeasonYear season) {
+    List<Fact> sorted =
+        facts.stream()
+            .sorted(
+                java.util.Comparator.comparing(Fact::date)
+                    .thenComparing(f -> f.span().text().strip().replaceAll("\\s+", " ")))
+            .toList();
+    return new GardenRecord(sorted, season);
+  }
+
+  /** How each checked fruit stands: the last that was seen of it. */
+  public Map<Fruit.Key, Fact.SetChecked> sets() {
+    Map<Fruit.Key, Fact.SetChecked> sets = new java.util.LinkedHashMap<>();
+    every(Fact.SetChecked.class).forEach(s -> sets.put(s.fruit().key(), s));
+    return sets;
+  }
+}

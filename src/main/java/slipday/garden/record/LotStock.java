@@ -1,0 +1,132 @@
+package slipday.garden.record;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slipday.garden.Lot;
+import slipday.language.Bound;
+import slipday.language.Clause;
+import slipday.language.Entry;
+import slipday.language.RecordClauses;
+import slipday.language.Value;
+import slipday.measure.Reason;
+import slipday.measure.Reasoned;
+
+/** What the record has to say of lots in hand: tests, counts, what was sown and given away. */
+final class LotStock {
+  private final Entries entries;
+  private final Map<String, String> planned;
+
+  LotStock(Entries entries, Map<String, String> planned) {
+    this.entries = entries;
+    this.planned = planned;
+  }
+
+  /** The lot as it is when the plan's season begins. */
+  Lot known(Lot lot) {
+    return new Lot(
+        lot.name(),
+        lot.line(),
+        lot.generation(),
+        seeds(lot),
+        lot.harvested(),
+        tested(lot).or(lot::tested),
+        proved(lot).orElse(lot.identity()),
+        lot.exposedTo(),
+        lot.keepBack(),
+        lot.places());
+  }
+
+  private List<Entry> of(Clause clause, Lot lot) {
+    return entries.all().stream()
+        .filter(e -> e.clause() == clause && e.bound().name("lot").text().equals(lot.name()))
+        .toList();
+  }
+
+  private static <T> Optional<T> last(List<T> list) {
+    return list.isEmpty() ? Optional.empty() : Optional.of(list.get(list.size() - 1));
+  }
+
+  private Optional<Reasoned<Lot.GerminationTest>> tested(Lot lot) {
+    return last(of(RecordClauses.GERMINATION, lot))
+        .map(
+            e -> {
+              Value.Share counts = e.bound().share("counts");
+              return new Reasoned<>(
+                  new Lot.GerminationTest(
+                      counts.hits(), counts.of(), Optional.of(e.date().getYear())),
+                  reason(e));
+            });
+  }
+
+  /** A doubtful lot that was grown out is doubtful no more, unless it proved mixed. */
+  private Optional<Lot.Identity> proved(Lot lot) {
+    return last(of(RecordClauses.GROWN_OUT, lot))
+        .filter(e -> lot.identity() == Lot.Identity.DOUBTFUL)
+        .map(
+            e ->
+                e.bound().choice("verdict").equals("mixed")
+                    ? Lot.Identity.DOUBTFUL
+                    : Lot.Identity.KNOWN);
+  }
+
+  /** The last count before the season, or what was first in hand, less what went since. */
+  private Optional<Reasoned<Integer>> seeds(Lot lot) {
+    List<Entry> counts =
+        of(RecordClauses.COUNTED, lot).stream().filter(this::isBeforeSeason).toList();
+    Optional<Entry> count = last(counts);
+    boolean born = entries.saved().containsKey(lot.name());
+    if (count.isEmpty() && !born) {
+      return lot.seeds();
+    }
+    Optional<Reasoned<Integer>> base =
+        count.map(e -> new Reasoned<>(e.bound().count("seeds"), reason(e))).or(lot::seeds);
+    return base.map(b -> less(b, lot, count.map(Entry::date).orElse(LocalDate.MIN)));
+  }
+
+  private boolean isBeforeSeason(Entry entry) {
+    Seasons seasons = entries.seasons();
+    return seasons.of(entry.date()) < seasons.planned();
+  }
+
+  private Reasoned<Integer> less(Reasoned<Integer> base, Lot lot, LocalDate since) {
+    List<Reason> from = new ArrayList<>(List.of(base.reason()));
+    int left = base.value();
+    for (Entry entry : entries.all()) {
+      int used = isBeforeSeason(entry) && entry.date().isAfter(since) ? used(entry, lot) : 0;
+      if (used > 0) {
+        left -= used;
+        from.add(reason(entry));
+      }
+    }
+    int rest = Math.max(0, left);
+    return from.size() == 1
+        ? base
+        : new Reasoned<>(rest, Reason.derived(rest + " seeds left", from));
+  }
+
+  /** Seeds of a lot that an entry used up. */
+  private int used(Entry entry, Lot lot) {
+    Bound bound = entry.bound();
+    if (entry.clause() == RecordClauses.SOWED) {
+      return bound.has("seeds") && lotOf(entry).equals(lot.name()) ? bound.count("seeds") : 0;
+    }
+    boolean its = bound.has("lot") && bound.name("lot").text().equals(lot.name());
+    if (its && entry.clause() == RecordClauses.GIVEN_AWAY) {
+      return bound.count("seeds");
+    }
+    return its && entry.clause() == RecordClauses.GERMINATION ? bound.share("counts").of() : 0;
+  }
+
+  private String lotOf(Entry sowed) {
+    String name = sowed.bound().name("planting").text();
+    boolean inPlan = entries.seasons().of(sowed.date()) == entries.seasons().planned();
+    return inPlan ? planned.getOrDefault(name, name) : name;
+  }
+
+  private static Reason reason(Entry entry) {
+    return new At(entry.date(), entry.span()).reason();
+  }
+}
