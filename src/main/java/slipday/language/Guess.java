@@ -56,7 +56,7 @@ final class Guess {
       long known = below.stream().filter(l -> knows(declaration, l)).count();
       if (known > best) {
         Optional<Bound> head = fit(declaration, line, 1).or(() -> fit(declaration, line, 0));
-        if (head.isPresent() || known > 1 || known == below.size()) {
+        if (head.isPresent() || known > 1 || (under != null && known == below.size())) {
           best = known;
           meant = Optional.of(new Meant(declaration, head));
         }

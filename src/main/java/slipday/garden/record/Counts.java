@@ -130,7 +130,12 @@ final class Counts {
     boolean known = !out.isEmpty() && out.stream().allMatch(p -> p.plants().isPresent());
     int sum = out.stream().mapToInt(p -> p.plants().orElse(0)).sum();
     return known
-        ? Optional.of(new Most(sum, out.get(0).span(), sum + " were planted out", Level.ERROR))
+        ? Optional.of(
+            new Most(
+                sum,
+                out.get(0).span(),
+                sum + (sum == 1 ? " was" : " were") + " planted out",
+                Level.ERROR))
         : Optional.empty();
   }
 
@@ -164,7 +169,7 @@ final class Counts {
         lost += l.count();
         if (lost > most.count() && lost - l.count() <= most.count()) {
           findings.add(
-              tooMany(stand, fact, most, lost + " plants of `" + stand.name() + "` are gone"));
+              tooMany(stand, fact, most, "Of `" + stand.name() + "` " + lost + " plants are gone"));
         }
       }
     }

@@ -209,7 +209,25 @@ final class Subjects {
     if (!grows && ground.beds().containsKey(name)) {
       return Optional.of(new Subject.OfBed(ground.beds().get(name)));
     }
+    if (!grows && !isSilent(name)) {
+      findings.add(unknownAtAll(entry.bound().name("tag"), year));
+      return Optional.empty();
+    }
     return fruitOrPlants(entry);
+  }
+
+  private Finding unknownAtAll(Value.Name name, int year) {
+    List<String> known = tags(year);
+    known.addAll(ground.plantings().keySet());
+    known.addAll(ground.lots().keySet());
+    known.addAll(ground.lines().keySet());
+    known.addAll(ground.beds().keySet());
+    return Finding.error(
+            "unknown-name", name.span(), "Nothing here is called `" + name.text() + "`.")
+        .withHelp(
+            Nearest.to(name.text(), known)
+                .map(n -> "Did you mean `" + n + "`?")
+                .orElse("Name a tag, planting, lot, line or bed, or leave it off."));
   }
 
   private List<String> tags(int year) {
