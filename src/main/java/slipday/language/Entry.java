@@ -8,6 +8,10 @@ import slipday.syntax.Word;
 
 /** A line of the record that fits its clause. */
 public record Entry(Clause clause, LocalDate date, Bound bound, Line line) {
+  public boolean is(Clause other) {
+    return clause.equals(other);
+  }
+
   public Span span() {
     return line.span();
   }

@@ -54,10 +54,10 @@ final class Entries {
     if (isMating(entry)) {
       Fruit.Key key = Fruit.Key.of(seasons.of(entry.date()), bound.name("tag").text());
       matings.putIfAbsent(key, entry);
-    } else if (entry.clause() == RecordClauses.SOWED && bound.has("as")) {
+    } else if (entry.is(RecordClauses.SOWED) && bound.has("as")) {
       StandKey key = new StandKey(seasons.of(entry.date()), bound.name("as").text());
       sownAs.putIfAbsent(key, bound.name("planting").text());
-    } else if (entry.clause() == RecordClauses.SAVED) {
+    } else if (entry.is(RecordClauses.SAVED)) {
       saved.computeIfAbsent(bound.name("lot").text(), n -> new ArrayList<>()).add(entry);
     }
   }

@@ -1,7 +1,7 @@
 package slipday.garden.record;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,8 +21,7 @@ final class FactReader {
   private final Subjects subjects;
   private final Traits traits;
   private final List<Finding> findings;
-  private final Map<Clause, Function<Entry, Optional<? extends Fact>>> readers =
-      new IdentityHashMap<>();
+  private final Map<Clause, Function<Entry, Optional<? extends Fact>>> readers = new HashMap<>();
 
   FactReader(Entries entries, Subjects subjects, Traits traits, List<Finding> findings) {
     this.entries = entries;
@@ -69,11 +68,11 @@ final class FactReader {
   private Optional<Fruit> mating(Entry entry) {
     Bound bound = entry.bound();
     Mating how =
-        entry.clause() == RecordClauses.SELFED
+        entry.is(RecordClauses.SELFED)
             ? Mating.SELF
-            : entry.clause() == RecordClauses.SIBBED
+            : entry.is(RecordClauses.SIBBED)
                 ? Mating.SIB
-                : entry.clause() == RecordClauses.CROSSED ? Mating.CROSS : Mating.BACKCROSS;
+                : entry.is(RecordClauses.CROSSED) ? Mating.CROSS : Mating.BACKCROSS;
     Optional<Plants> mother = subjects.plants(entry, "planting", "plant");
     Optional<Plants> father =
         how == Mating.SELF
@@ -248,18 +247,17 @@ final class FactReader {
             subjects
                 .line(e.bound().name("line"))
                 .map(l -> new Fact.Dropped(at(e), l, words(e, "why").orElseThrow())));
-    readers.put(
-        RecordClauses.NOTE,
-        e -> aside(e).map(s -> new Fact.Note(at(e), s, e.bound().text("text"))));
-    readers.put(
-        RecordClauses.PHOTO,
-        e -> aside(e).map(s -> new Fact.Photo(at(e), s, e.bound().text("path"))));
+    aside(RecordClauses.NOTE, (e, s) -> new Fact.Note(at(e), s, e.bound().text("text")));
+    aside(RecordClauses.PHOTO, (e, s) -> new Fact.Photo(at(e), s, e.bound().text("path")));
   }
 
-  /** A note may be of nothing but the day; empty where what it names is not known. */
-  private Optional<Optional<Subject>> aside(Entry entry) {
-    return entry.bound().has("tag")
-        ? subjects.anything(entry).map(Optional::of)
-        : Optional.of(Optional.empty());
+  /** A note may be of nothing but the day. */
+  private void aside(Clause clause, BiFunction<Entry, Optional<Subject>, Fact> make) {
+    readers.put(
+        clause,
+        e ->
+            e.bound().has("tag")
+                ? subjects.anything(e).map(s -> make.apply(e, Optional.of(s)))
+                : Optional.of(make.apply(e, Optional.empty())));
   }
 }

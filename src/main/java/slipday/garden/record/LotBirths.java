@@ -126,7 +126,7 @@ final class LotBirths {
   }
 
   private static boolean emasculates(Entry entry, Entry mating) {
-    return entry.clause() == RecordClauses.EMASCULATED
+    return entry.is(RecordClauses.EMASCULATED)
         && entry.bound().name("planting").text().equals(mating.bound().name("planting").text())
         && (!entry.bound().has("plant")
             || !mating.bound().has("plant")

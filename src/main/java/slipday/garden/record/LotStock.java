@@ -41,7 +41,7 @@ final class LotStock {
 
   private List<Entry> of(Clause clause, Lot lot) {
     return entries.all().stream()
-        .filter(e -> e.clause() == clause && e.bound().name("lot").text().equals(lot.name()))
+        .filter(e -> e.is(clause) && e.bound().name("lot").text().equals(lot.name()))
         .toList();
   }
 
@@ -110,14 +110,14 @@ final class LotStock {
   /** Seeds of a lot that an entry used up. */
   private int used(Entry entry, Lot lot) {
     Bound bound = entry.bound();
-    if (entry.clause() == RecordClauses.SOWED) {
+    if (entry.is(RecordClauses.SOWED)) {
       return bound.has("seeds") && lotOf(entry).equals(lot.name()) ? bound.count("seeds") : 0;
     }
     boolean its = bound.has("lot") && bound.name("lot").text().equals(lot.name());
-    if (its && entry.clause() == RecordClauses.GIVEN_AWAY) {
+    if (its && entry.is(RecordClauses.GIVEN_AWAY)) {
       return bound.count("seeds");
     }
-    return its && entry.clause() == RecordClauses.GERMINATION ? bound.share("counts").of() : 0;
+    return its && entry.is(RecordClauses.GERMINATION) ? bound.share("counts").of() : 0;
   }
 
   private String lotOf(Entry sowed) {
