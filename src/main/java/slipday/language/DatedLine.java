@@ -47,7 +47,7 @@ final class DatedLine {
   private static Reading read(Line line, LocalDate date) {
     if (line.words().size() == 1) {
       return Reading.of(
-          Finding.error("entry-empty", line.span(), "Nothing is said after the date.")
+          Finding.error("clause-shape", line.span(), "Nothing is said after the date.")
               .withHelp("For example: `" + RecordClauses.SELFED.example() + "`."));
     }
     Line rest = new Line(line.words().subList(1, line.words().size()));

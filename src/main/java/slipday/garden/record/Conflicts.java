@@ -28,8 +28,8 @@ final class Conflicts {
     losses();
   }
 
-  private static Finding twice(Fact again, Fact first, String rule, String message) {
-    return Finding.error(rule, again.span(), message)
+  private static Finding twice(Fact again, Fact first, String message) {
+    return Finding.error("recorded-twice", again.span(), message)
         .also(first.span(), "said first")
         .withHelp("Keep the line that is right.");
   }
@@ -48,7 +48,6 @@ final class Conflicts {
                     twice(
                         f,
                         first,
-                        "first-twice",
                         "The first "
                             + (f.male() ? "male" : "fruiting")
                             + " flowers of `"
@@ -81,7 +80,7 @@ final class Conflicts {
     if (failure != null && !fact.date().isBefore(failure.date())) {
       findings.add(
           Finding.error(
-                  "failed-and-there",
+                  "after-its-end",
                   fact.span(),
                   "`"
                       + fruit.tag()
@@ -107,11 +106,7 @@ final class Conflicts {
               Fact.Picked first = picked.putIfAbsent(((Fruit) p.subject()).key(), p);
               if (first != null) {
                 findings.add(
-                    twice(
-                        p,
-                        first,
-                        "picked-twice",
-                        "`" + ((Fruit) p.subject()).tag() + "` was picked already."));
+                    twice(p, first, "`" + ((Fruit) p.subject()).tag() + "` was picked already."));
               }
             });
   }
@@ -128,7 +123,6 @@ final class Conflicts {
                     twice(
                             t,
                             first,
-                            "tasted-both-ways",
                             "`" + name(t.subject()) + "` tasted clean once and bitter once.")
                         .withHelp("Hold it for bitter: destroy it, and eat and seed none of it."));
               }
@@ -151,7 +145,6 @@ final class Conflicts {
                     twice(
                         c,
                         first,
-                        "counted-twice",
                         "`" + c.lot().name() + "` was counted twice on " + c.date() + "."));
               }
             });
@@ -169,9 +162,7 @@ final class Conflicts {
                   new StakeKey(s.plant().stand().year(), s.stake().toLowerCase(Locale.ROOT));
               Fact.Staked first = staked.putIfAbsent(key, s);
               if (first != null && !first.plant().equals(s.plant())) {
-                findings.add(
-                    twice(
-                        s, first, "stake-twice", "Two plants have the stake `" + s.stake() + "`."));
+                findings.add(twice(s, first, "Two plants have the stake `" + s.stake() + "`."));
               }
             });
   }
@@ -184,8 +175,7 @@ final class Conflicts {
             l -> {
               Fact.Lost first = gone.putIfAbsent(l.plants(), l);
               if (first != null) {
-                findings.add(
-                    twice(l, first, "lost-twice", "`" + l.plants() + "` was gone already."));
+                findings.add(twice(l, first, "`" + l.plants() + "` was gone already."));
               }
             });
     record
@@ -209,7 +199,7 @@ final class Conflicts {
             l ->
                 findings.add(
                     Finding.error(
-                            "plant-gone",
+                            "after-its-end",
                             fact.span(),
                             "`"
                                 + plants

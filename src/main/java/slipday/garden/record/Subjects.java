@@ -104,7 +104,7 @@ final class Subjects {
       boolean planned = year == seasons.planned();
       findings.add(
           Finding.error(
-                  "unknown-planting",
+                  "unknown-name",
                   name.span(),
                   "Nothing called `" + name.text() + "` grows in " + seasons.label(year) + ".")
               .withHelp(
@@ -139,7 +139,7 @@ final class Subjects {
     if (plant == 0) {
       findings.add(
           Finding.error(
-                  "plant-zero",
+                  "impossible-count",
                   bound.find(number).orElseThrow().span(),
                   "Plants are counted from 1, and this is plant 0.")
               .withHelp("Count from one end of the row."));

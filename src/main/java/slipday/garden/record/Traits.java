@@ -93,7 +93,7 @@ final class Traits {
     Trait trait = known.get(key(name.text()));
     if (trait == null) {
       findings.add(
-          Finding.error("unknown-trait", name.span(), "There is no trait `" + name.text() + "`.")
+          Finding.error("unknown-name", name.span(), "There is no trait `" + name.text() + "`.")
               .withHelp(help(name.text())));
       return Optional.empty();
     }
