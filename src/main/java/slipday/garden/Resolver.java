@@ -71,14 +71,15 @@ public final class Resolver {
     GoalResolver goals = new GoalResolver(findings, seed.lines());
     of(Declaration.GOAL).forEach(goals::goal);
     Optional<GardenRecord> recorded =
-        record.map(
-            r ->
-                r.facts(
-                    plantings.plantings(),
-                    seed.lots().map(),
-                    places.beds().all(),
-                    name -> seed.lots().isSpoilt(name) || plantings.isSpoilt(name),
-                    of(Declaration.TRAIT).toList()))
+        record
+            .map(
+                r ->
+                    r.facts(
+                        plantings.plantings(),
+                        seed.lots().map(),
+                        places.beds().all(),
+                        name -> seed.lots().isSpoilt(name) || plantings.isSpoilt(name),
+                        of(Declaration.TRAIT).toList()))
             .map(this::heard);
     // Names are looked up all the same, so that one mistake hides no other.
     if (season.isEmpty() || site.isEmpty() || recorded.isEmpty()) {
