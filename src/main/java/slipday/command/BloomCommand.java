@@ -1,48 +1,34 @@
 package slipday.command;
 
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.output.BloomText;
 import slipday.output.Json;
 import slipday.output.Tables;
 import slipday.output.data.BloomData;
 
-@Command(
-    description = {
-      "Says who is in flower when and whose pollen reaches whom.",
-      "",
-      "And whose seed is in danger, whether the parents of a cross meet, and how many",
-      "flowers to pollinate by hand."
-    },
-    footerHeading = "%nExamples:%n",
-    footer = {
-      "  slipday bloom plan.season",
-      "  slipday bloom plan.season --format csv > pairs.csv"
-    })
-final class BloomCommand implements Callable<Integer> {
-  private final Streams streams;
+final class BloomCommand {
+  private BloomCommand() {}
 
-  @Mixin private final PlanInput plan = new PlanInput();
-  @Mixin private final HelpOption help = new HelpOption();
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      completionCandidates = Form.OrCsv.class,
-      description = "text, json, or csv (one line for each pair that can cross).")
-  private Form form = Form.TEXT;
-
-  BloomCommand(Streams streams) {
-    this.streams = streams;
+  static CommandSpec spec(Streams streams) {
+    return Spec.of(
+            "Says who is in flower when and whose pollen reaches whom.",
+            "And whose seed is in danger, whether the parents of a cross meet, and how many",
+            "flowers to pollinate by hand.")
+        .plan()
+        .forms(
+            "text, json, or csv (one line for each pair that can cross).",
+            Form.TEXT,
+            Form.JSON,
+            Form.CSV)
+        .examples("slipday bloom plan.season", "slipday bloom plan.season --format csv > pairs.csv")
+        .runs(args -> run(args, streams));
   }
 
-  @Override
-  public Integer call() {
-    form.oneOf(Form.TEXT, Form.JSON, Form.CSV);
-    Checked checked = plan.read(streams);
+  private static int run(Args args, Streams streams) {
+    Form form = args.form(Form.TEXT);
+    PlanInput plan = new PlanInput(args, streams);
+    Checked checked = plan.read();
     if (checked.season().isPresent()) {
       BloomData data = BloomData.of(plan.name(), checked.season().get());
       streams
@@ -51,9 +37,9 @@ final class BloomCommand implements Callable<Integer> {
               switch (form) {
                 case JSON -> Json.text(data);
                 case CSV -> Tables.of(data);
-                default -> new BloomText(data, plan.ink(streams)).text();
+                default -> new BloomText(data, plan.ink()).text();
               });
     }
-    return plan.tellErrors(checked, streams);
+    return plan.tellErrors(checked);
   }
 }

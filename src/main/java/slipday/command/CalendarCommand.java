@@ -4,13 +4,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
-import slipday.finding.Finding;
 import slipday.finding.Outcome;
 import slipday.output.Json;
 import slipday.output.calendar.CalendarOptions;
@@ -21,66 +17,52 @@ import slipday.season.chore.ChoreBook;
 import slipday.season.chore.Chores;
 import slipday.source.Source;
 
-@Command(
-    description = {
-      "Writes the season's chores as an iCalendar file.",
-      "",
-      "Where the file is already there, it is brought up to date: what did not change stays",
-      "as it was, and what is no longer to be done is cancelled."
-    },
-    footerHeading = "%nExamples:%n",
-    footer = {
-      "  slipday calendar plan.season -o season.ics",
-      "  slipday calendar plan.season -o season.ics --tasks     as tasks to tick off",
-      "  slipday calendar plan.season --since last.ics > season.ics",
-      "  slipday calendar plan.season --format json"
-    })
-final class CalendarCommand implements Callable<Integer> {
+final class CalendarCommand {
+  private final Args args;
   private final Streams streams;
+  private final String output;
 
-  @Mixin private final PlanInput plan = new PlanInput();
-  @Mixin private final HelpOption help = new HelpOption();
-
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FILE",
-      description = "The file to write; standard output if none is named.")
-  private String output = "";
-
-  @Option(names = "--tasks", description = "Writes tasks to tick off instead of events.")
-  private boolean tasks;
-
-  @Option(
-      names = "--since",
-      paramLabel = "EARLIER",
-      description = "The earlier file to bring up to date; FILE itself if it is there.")
-  private String since = "";
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      completionCandidates = Form.IcsOrJson.class,
-      description = "ics or json.")
-  private Form form = Form.ICS;
-
-  CalendarCommand(Streams streams) {
+  private CalendarCommand(Args args, Streams streams) {
+    this.args = args;
     this.streams = streams;
+    this.output = args.text("--output", "");
   }
 
-  @Override
-  public Integer call() {
-    form.oneOf(Form.ICS, Form.JSON);
-    Checked checked = plan.read(streams);
-    if (checked.season().isPresent()) {
-      write(checked.season().get());
-    }
-    return plan.tellErrors(checked, streams);
+  static CommandSpec spec(Streams streams) {
+    return Spec.of(
+            "Writes the season's chores as an iCalendar file.",
+            "Where the file is already there, it is brought up to date: what did not change",
+            "stays as it was, and what is no longer to be done is cancelled.")
+        .plan()
+        .option(
+            new String[] {"-o", "--output"},
+            "FILE",
+            "The file to write; standard output if none is named.")
+        .flag("--tasks", "Writes tasks to tick off instead of events.")
+        .option(
+            "--since",
+            "EARLIER",
+            "The earlier file to bring up to date; FILE itself if it is there.")
+        .forms("ics or json.", Form.ICS, Form.JSON)
+        .examples(
+            "slipday calendar plan.season -o season.ics",
+            "slipday calendar plan.season -o season.ics --tasks",
+            "slipday calendar plan.season --since last.ics > season.ics",
+            "slipday calendar plan.season --format json")
+        .runs(args -> new CalendarCommand(args, streams).run());
   }
 
-  private void write(Season season) {
+  private int run() {
+    Form form = args.form(Form.ICS);
+    PlanInput plan = new PlanInput(args, streams);
+    Checked checked = plan.read();
+    checked.season().ifPresent(season -> write(season, form, plan.name()));
+    return plan.tellErrors(checked);
+  }
+
+  private void write(Season season, Form form, String plan) {
     ChoreBook book = Chores.of(season);
-    String text =
-        form == Form.JSON ? Json.text(CalendarData.of(plan.name(), book)) : calendar(book);
+    String text = form == Form.JSON ? Json.text(CalendarData.of(plan, book)) : calendar(book);
     if (output.isEmpty()) {
       streams.out().print(text);
     } else {
@@ -90,18 +72,13 @@ final class CalendarCommand implements Callable<Integer> {
   }
 
   private String calendar(ChoreBook book) {
-    CalendarOptions options = new CalendarOptions(tasks, stamp());
+    CalendarOptions options = new CalendarOptions(args.has("--tasks"), stamp());
     Outcome<Optional<String>> written = CalendarWriter.write(book, earlier(), options);
-    return written
-        .value()
-        .orElseThrow(
-            () -> {
-              Finding why = written.findings().get(0);
-              return new CommandFailure(why.message(), why.help());
-            });
+    return written.value().orElseThrow(() -> CommandFailure.of(written.findings()));
   }
 
   private Optional<Source> earlier() {
+    String since = args.text("--since", "");
     String name = since.isEmpty() ? output : since;
     Path path = streams.path(name);
     if (name.isEmpty() || (since.isEmpty() && !Files.exists(path))) {
@@ -109,13 +86,12 @@ final class CalendarCommand implements Callable<Integer> {
     }
     Outcome<Optional<Source>> read = FileTexts.onDisk().read(path, name);
     if (read.value().isEmpty()) {
-      Finding why = read.findings().get(0);
-      throw new CommandFailure(why.message(), why.help());
+      throw CommandFailure.of(read.findings());
     }
     return read.value();
   }
 
-  /** When this run was; builds that must be repeatable say it in SOURCE_DATE_EPOCH. */
+  /** When this run is; where runs must repeat to the byte, SOURCE_DATE_EPOCH says it. */
   private Instant stamp() {
     String fixed = streams.env().getOrDefault("SOURCE_DATE_EPOCH", "");
     return fixed.matches("\\d{1,12}")

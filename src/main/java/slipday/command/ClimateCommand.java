@@ -1,49 +1,33 @@
 package slipday.command;
 
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.output.ClimateText;
 import slipday.output.Json;
 import slipday.output.Tables;
 import slipday.output.data.ClimateData;
 
-@Command(
-    description = {
-      "Shows the site's frost dates, degree-days, soil and sun.",
-      "",
-      "With the years they are from, the gaps of the weather record, and what is left out."
-    },
-    footerHeading = "%nExamples:%n",
-    footer = {
-      "  slipday climate plan.season",
-      "  slipday climate plan.season --format csv > years.csv"
-    })
-final class ClimateCommand implements Callable<Integer> {
-  private final Streams streams;
+final class ClimateCommand {
+  private ClimateCommand() {}
 
-  @Mixin private final PlanInput plan = new PlanInput();
-  @Mixin private final HelpOption help = new HelpOption();
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      completionCandidates = Form.OrCsv.class,
-      description = "text, json, or csv (one line for each year).")
-  private Form form = Form.TEXT;
-
-  ClimateCommand(Streams streams) {
-    this.streams = streams;
+  static CommandSpec spec(Streams streams) {
+    return Spec.of(
+            "Shows the site's frost dates, degree-days, soil and sun.",
+            "With the years they are from, the gaps of the weather record, and what is left",
+            "out.")
+        .plan()
+        .forms("text, json, or csv (one line for each year).", Form.TEXT, Form.JSON, Form.CSV)
+        .examples(
+            "slipday climate plan.season", "slipday climate plan.season --format csv > years.csv")
+        .runs(args -> run(args, streams));
   }
 
-  @Override
-  public Integer call() {
-    form.oneOf(Form.TEXT, Form.JSON, Form.CSV);
-    Checked checked = plan.read(streams);
+  private static int run(Args args, Streams streams) {
+    Form form = args.form(Form.TEXT);
+    PlanInput plan = new PlanInput(args, streams);
+    Checked checked = plan.read();
     if (checked.season().isEmpty()) {
-      return plan.tellErrors(checked, streams);
+      return plan.tellErrors(checked);
     }
     ClimateData data = ClimateData.of(plan.name(), checked.season().get());
     streams
@@ -52,7 +36,7 @@ final class ClimateCommand implements Callable<Integer> {
             switch (form) {
               case JSON -> Json.text(data);
               case CSV -> Tables.of(data);
-              default -> new ClimateText(data, plan.ink(streams)).text();
+              default -> new ClimateText(data, plan.ink()).text();
             });
     return Exit.CLEAN;
   }

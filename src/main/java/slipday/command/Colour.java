@@ -1,34 +1,29 @@
 package slipday.command;
 
+import java.util.List;
 import slipday.output.Ink;
 
 /** Whether to colour. */
-enum Colour {
-  AUTO("auto"),
-  ALWAYS("always"),
-  NEVER("never");
+final class Colour {
+  private static final String AUTO = "auto";
+  private static final String ALWAYS = "always";
+  private static final String NEVER = "never";
 
-  private final String word;
+  private Colour() {}
 
-  Colour(String word) {
-    this.word = word;
-  }
-
-  @Override
-  public String toString() {
-    return word;
+  static List<String> words() {
+    return List.of(AUTO, ALWAYS, NEVER);
   }
 
   /** On a terminal only, unless asked for; NO_COLOR and a dumb terminal mean none. */
-  Ink ink(Streams streams) {
-    return Ink.of(
-        switch (this) {
-          case ALWAYS -> true;
-          case NEVER -> false;
-          case AUTO ->
-              streams.env().getOrDefault("NO_COLOR", "").isEmpty()
-                  && !"dumb".equals(streams.env().get("TERM"))
-                  && streams.onTerminal().getAsBoolean();
-        });
+  static Ink ink(Args args, Streams streams) {
+    String when = args.choice("--color").orElse(AUTO);
+    return Ink.of(when.equals(ALWAYS) || (when.equals(AUTO) && fits(streams)));
+  }
+
+  private static boolean fits(Streams streams) {
+    return streams.env().getOrDefault("NO_COLOR", "").isEmpty()
+        && !"dumb".equals(streams.env().get("TERM"))
+        && streams.onTerminal().getAsBoolean();
   }
 }

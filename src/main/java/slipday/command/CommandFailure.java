@@ -1,5 +1,8 @@
 package slipday.command;
 
+import java.util.List;
+import slipday.finding.Finding;
+
 /** The command can't be carried out: a message for the gardener, and exit code 2. */
 final class CommandFailure extends RuntimeException {
   private static final long serialVersionUID = 1L;
@@ -13,6 +16,12 @@ final class CommandFailure extends RuntimeException {
   CommandFailure(String message, String help) {
     super(message);
     this.help = help;
+  }
+
+  /** A file that can't be used. */
+  static CommandFailure of(List<Finding> findings) {
+    Finding why = findings.get(0);
+    return new CommandFailure(why.message(), why.help());
   }
 
   String help() {

@@ -1,29 +1,20 @@
 package slipday.command;
 
-import java.util.concurrent.Callable;
 import picocli.AutoComplete;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 
-@Command(
-    description = {"Prints a script for bash and zsh that completes commands."},
-    footerHeading = "%nExamples:%n",
-    footer = {
-      "  source <(slipday completion)                                   for this shell",
-      "  slipday completion > ~/.local/share/bash-completion/completions/slipday"
-    })
-final class CompletionCommand implements Callable<Integer> {
-  private final Streams streams;
+final class CompletionCommand {
+  private CompletionCommand() {}
 
-  @Mixin private final HelpOption help = new HelpOption();
-
-  CompletionCommand(Streams streams) {
-    this.streams = streams;
-  }
-
-  @Override
-  public Integer call() {
-    streams.out().print(AutoComplete.bash("slipday", Main.commandLine(streams)));
-    return Exit.CLEAN;
+  static CommandSpec spec(Streams streams) {
+    return Spec.of("Prints a script for bash and zsh that completes commands.")
+        .examples(
+            "source <(slipday completion)                                   for this shell",
+            "slipday completion > ~/.local/share/bash-completion/completions/slipday")
+        .runs(
+            args -> {
+              streams.out().print(AutoComplete.bash("slipday", Main.commandLine(streams)));
+              return Exit.CLEAN;
+            });
   }
 }

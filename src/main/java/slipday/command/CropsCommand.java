@@ -4,11 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.BuiltInCrops;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
@@ -24,76 +20,51 @@ import slipday.output.Json;
 import slipday.output.Tables;
 import slipday.output.data.CropsData;
 
-@Command(
-    description = {
-      "Lists the crops, or the facts of one with their sources.",
-      "",
-      "Facts that are common practice, or cited from memory, are marked so."
-    },
-    footerHeading = "%nExamples:%n",
-    footer = {
-      "  slipday crops",
-      "  slipday crops muskmelon",
-      "  slipday crops melon --plan plan.season    with what the plan says of it"
-    })
-final class CropsCommand implements Callable<Integer> {
-  private final Streams streams;
+final class CropsCommand {
+  private CropsCommand() {}
 
-  @Mixin private final HelpOption help = new HelpOption();
-
-  @Parameters(
-      index = "0",
-      arity = "0..1",
-      paramLabel = "NAME",
-      description = "A crop or a species; all are listed if none is named.")
-  private String name = "";
-
-  @Option(
-      names = "--plan",
-      paramLabel = "PLAN",
-      description = "A plan whose own crops and facts are taken in.")
-  private String plan = "";
-
-  @Option(names = "--include-outside", description = "As for `slipday check`.")
-  private boolean includeOutside;
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      completionCandidates = Form.OrCsv.class,
-      description = "text, json or csv.")
-  private Form form = Form.TEXT;
-
-  @Option(names = "--color", paramLabel = "WHEN", description = "auto, always or never.")
-  private Colour colour = Colour.AUTO;
-
-  CropsCommand(Streams streams) {
-    this.streams = streams;
+  static CommandSpec spec(Streams streams) {
+    return Spec.of(
+            "Lists the crops, or the facts of one with their sources.",
+            "Facts that are common practice, or cited from memory, are marked so.")
+        .words("0", "0..1", "NAME", "A crop or a species; all are listed if none is named.")
+        .option("--plan", "PLAN", "A plan whose own crops and facts are taken in.")
+        .flag("--include-outside", "Lets that plan include files from outside its folder.")
+        .forms("text, json or csv.", Form.TEXT, Form.JSON, Form.CSV)
+        .colour()
+        .examples(
+            "slipday crops",
+            "slipday crops muskmelon",
+            "slipday crops melon --plan plan.season    with what the plan says of it")
+        .runs(args -> run(args, streams));
   }
 
-  @Override
-  public Integer call() {
-    form.oneOf(Form.TEXT, Form.JSON, Form.CSV);
-    Optional<String> planName = Optional.of(plan).filter(p -> !p.isEmpty());
-    Optional<CropBook> book = plan.isEmpty() ? Optional.of(BuiltInCrops.book()) : ofPlan();
+  private static int run(Args args, Streams streams) {
+    Form form = args.form(Form.TEXT);
+    Optional<String> plan = Optional.of(args.text("--plan", "")).filter(p -> !p.isEmpty());
+    Optional<CropBook> book =
+        plan.isEmpty()
+            ? Optional.of(BuiltInCrops.book())
+            : ofPlan(plan.get(), args.has("--include-outside"), streams);
     if (book.isEmpty()) {
       return Exit.FINDINGS;
     }
+    List<String> name = args.words("NAME");
     CropsData data =
-        name.isEmpty() ? CropsData.list(planName, book.get()) : facts(planName, book.get());
+        name.isEmpty() ? CropsData.list(plan, book.get()) : facts(plan, book.get(), name.get(0));
     streams
         .out()
         .print(
             switch (form) {
               case JSON -> Json.text(data);
               case CSV -> Tables.of(data);
-              default -> new CropsText(data, colour.ink(streams)).text();
+              default -> new CropsText(data, Colour.ink(args, streams)).text();
             });
     return Exit.CLEAN;
   }
 
-  private CropsData facts(Optional<String> planName, CropBook book) {
-    return CropsData.facts(planName, book, name)
+  private static CropsData facts(Optional<String> plan, CropBook book, String name) {
+    return CropsData.facts(plan, book, name)
         .orElseThrow(
             () -> {
               Set<String> known = new TreeSet<>(book.crops().keySet());
@@ -104,12 +75,10 @@ final class CropsCommand implements Callable<Integer> {
   }
 
   /** The crops of the plan; where its names are mistaken, that is said. */
-  private Optional<CropBook> ofPlan() {
-    Checked checked =
-        new Pipeline(FileTexts.onDisk(), includeOutside).check(streams.path(plan), plan);
+  private static Optional<CropBook> ofPlan(String plan, boolean outside, Streams streams) {
+    Checked checked = new Pipeline(FileTexts.onDisk(), outside).check(streams.path(plan), plan);
     if (!checked.usable()) {
-      Finding why = checked.findings().get(0);
-      throw new CommandFailure(why.message(), why.help());
+      throw CommandFailure.of(checked.findings());
     }
     if (checked.crops().isEmpty()) {
       List<Finding> errors =

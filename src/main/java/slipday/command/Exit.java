@@ -1,5 +1,7 @@
 package slipday.command;
 
+import java.util.Map;
+
 /** What the process says with its exit code. */
 final class Exit {
   /** All is well. */
@@ -10,6 +12,13 @@ final class Exit {
 
   /** The command, or a file it names, can't be used. */
   static final int UNUSABLE = 2;
+
+  /** What each says, for help. */
+  static final Map<String, String> MEANINGS =
+      Map.of(
+          "0", "all is well",
+          "1", "there are findings of error level",
+          "2", "the command, or a file it names, can't be used");
 
   private Exit() {}
 }

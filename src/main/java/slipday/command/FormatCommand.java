@@ -3,12 +3,8 @@ package slipday.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.FileTexts;
 import slipday.finding.Finding;
 import slipday.finding.Level;
@@ -23,56 +19,40 @@ import slipday.source.Source;
 import slipday.syntax.SeasonFile;
 import slipday.syntax.SeasonParser;
 
-@Command(
-    description = {
-      "Lays season files out in the one canonical way.",
-      "",
-      "Comments and meaning stay. A file with mistakes is left as it is."
-    },
-    footerHeading = "%nExamples:%n",
-    footer = {
-      "  slipday format plan.season record/*.season",
-      "  slipday format --check plan.season     says whether it would change",
-      "  slipday format - < draft.season        prints it laid out"
-    })
-final class FormatCommand implements Callable<Integer> {
+final class FormatCommand {
   private static final String STDIN = "-";
 
   private final Streams streams;
+  private final List<String> names;
+  private final boolean check;
+  private final String stdinName;
+  private final Form form;
 
-  @Mixin private final HelpOption help = new HelpOption();
-
-  @Parameters(
-      arity = "1..*",
-      paramLabel = "PLAN",
-      description = "The files; - for standard input, which is printed laid out.")
-  private List<String> names = List.of();
-
-  @Option(
-      names = "--check",
-      description = "Changes nothing; says which files would change, with exit code 1 if any.")
-  private boolean check;
-
-  @Option(
-      names = "--stdin-name",
-      paramLabel = "NAME",
-      description = "What to call standard input in messages.")
-  private String stdinName = "stdin.season";
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      completionCandidates = Form.TextOrJson.class,
-      description = "text or json.")
-  private Form form = Form.TEXT;
-
-  FormatCommand(Streams streams) {
+  private FormatCommand(Args args, Streams streams) {
     this.streams = streams;
+    this.names = args.words("PLAN");
+    this.check = args.has("--check");
+    this.stdinName = args.text("--stdin-name", "stdin.season");
+    this.form = args.form(Form.TEXT);
   }
 
-  @Override
-  public Integer call() {
-    form.oneOf(Form.TEXT, Form.JSON);
+  static CommandSpec spec(Streams streams) {
+    return Spec.of(
+            "Lays season files out in the one canonical way.",
+            "Comments and meaning stay. A file with mistakes is left as it is.")
+        .words(
+            "0..*", "1..*", "PLAN", "The files; - for standard input, which is printed laid out.")
+        .flag("--check", "Only says which files would change, with exit code 1 if any.")
+        .option("--stdin-name", "NAME", "What to call standard input in messages.")
+        .forms("text or json.", Form.TEXT, Form.JSON)
+        .examples(
+            "slipday format plan.season record/*.season",
+            "slipday format --check plan.season     says whether it would change",
+            "slipday format - < draft.season        prints it laid out")
+        .runs(args -> new FormatCommand(args, streams).run());
+  }
+
+  private int run() {
     if (names.contains(STDIN) && names.size() > 1) {
       throw new CommandFailure("Standard input comes alone.", "Name files, or `-`, not both.");
     }

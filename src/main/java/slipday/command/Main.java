@@ -9,16 +9,11 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
 import picocli.CommandLine;
-import picocli.CommandLine.Model.UsageMessageSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code slipday}: a season plan in text becomes dates, crossings and a calendar. */
 public final class Main {
-  private static final Map<String, String> EXIT_CODES =
-      Map.of(
-          "0", "all is well",
-          "1", "there are findings of error level",
-          "2", "the command, or a file it names, can't be used");
-
   private Main() {}
 
   public static void main(String[] args) {
@@ -64,32 +59,45 @@ public final class Main {
     return code;
   }
 
-  /** Only the command asked for is made ready, since reading them all takes a while. */
+  /** Only the command asked for is made ready, since to make them all takes a while. */
   static CommandLine commandLine(Streams streams, String... args) {
-    CommandLine line = new CommandLine(new SlipdayCommand(streams));
+    CommandSpec root = root(streams);
     String asked = Arrays.stream(args).filter(a -> !a.startsWith("-")).findFirst().orElse("");
     Commands.named(asked, streams)
         .ifPresentOrElse(
-            command -> line.addSubcommand(asked, command),
-            () -> Commands.all(streams).forEach(line::addSubcommand));
-    line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.setUsageHelpWidth(80);
-    line.setUsageHelpAutoWidth(false);
+            command -> root.addSubcommand(asked, command),
+            () -> Commands.all(streams).forEach(root::addSubcommand));
+    CommandLine line = new CommandLine(root);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setOut(streams.out().printer());
     line.setErr(streams.err().printer());
     line.setParameterExceptionHandler((e, a) -> Mishaps.usage(e, streams));
     line.setExecutionExceptionHandler((e, l, r) -> Mishaps.fault(e, streams));
-    describe(line);
-    line.getSubcommands().values().forEach(Main::describe);
     return line;
   }
 
-  private static void describe(CommandLine line) {
-    UsageMessageSpec usage = line.getCommandSpec().usageMessage();
-    usage.exitCodeListHeading("%nExit codes:%n");
-    usage.exitCodeList(new java.util.TreeMap<>(EXIT_CODES));
-    line.getCommandSpec().exitCodeOnExecutionException(Exit.UNUSABLE);
-    line.getCommandSpec().exitCodeOnInvalidInput(Exit.UNUSABLE);
+  private static CommandSpec root(Streams streams) {
+    CommandSpec root =
+        Spec.of(
+                "The season of a seed-saving garden.",
+                "From a plan in text to its dates, its crossings and its chores.")
+            .examples(
+                "slipday check plan.season        what is mistaken, what goes wrong",
+                "slipday schedule plan.season     when to sow, plant out, pollinate, pick",
+                "slipday check --help             more about one command")
+            .runs(
+                args -> {
+                  streams.err().print(args.parsed().commandSpec().commandLine().getUsageMessage());
+                  return Exit.UNUSABLE;
+                });
+    root.name("slipday");
+    root.version("slipday " + Version.number());
+    root.usageMessage().synopsisSubcommandLabel("COMMAND");
+    root.addOption(
+        OptionSpec.builder("-V", "--version")
+            .versionHelp(true)
+            .description("Shows the version.")
+            .build());
+    return root;
   }
 }

@@ -36,10 +36,7 @@ final class Mishaps {
               .getMissing().stream().map(ArgSpec::paramLabel).collect(Collectors.joining(" and "));
       return "`" + name + "` wants " + missing + ".";
     }
-    boolean isChoice = e.getArgSpec() != null && e.getArgSpec().completionCandidates() != null;
-    return isChoice && e.getValue() != null
-        ? choice(e.getArgSpec(), e.getValue())
-        : String.valueOf(e.getMessage());
+    return String.valueOf(e.getMessage());
   }
 
   private static String unmatched(CommandLine line, String word, String name) {
@@ -57,13 +54,6 @@ final class Mishaps {
   private static String suggestion(String word, Iterable<String> known) {
     List<String> all = StreamSupport.stream(known.spliterator(), false).toList();
     return Nearest.to(word, all).map(n -> " Did you mean `" + n + "`?").orElse("");
-  }
-
-  private static String choice(ArgSpec spec, String value) {
-    List<String> known =
-        StreamSupport.stream(spec.completionCandidates().spliterator(), false).toList();
-    String option = spec.isOption() ? ((CommandLine.Model.OptionSpec) spec).longestName() : "";
-    return option + " knows no `" + value + "`; it knows " + String.join(", ", known) + ".";
   }
 
   static int fault(Exception e, Streams streams) {

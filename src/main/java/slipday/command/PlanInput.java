@@ -2,8 +2,6 @@ package slipday.command;
 
 import java.nio.file.Path;
 import java.util.List;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
@@ -14,36 +12,27 @@ import slipday.output.Ink;
 
 /** The plan a command is about, and how it is read. */
 final class PlanInput {
-  @Parameters(
-      index = "0",
-      paramLabel = "PLAN",
-      description = "The plan's first file; - for standard input.")
-  private String plan = "";
+  private final Args args;
+  private final Streams streams;
+  private final boolean stdin;
+  private final String name;
 
-  @Option(
-      names = "--stdin-name",
-      paramLabel = "NAME",
-      description = "What to call standard input; its folder is where includes are looked for.")
-  private String stdinName = "stdin.season";
-
-  @Option(
-      names = "--include-outside",
-      description = "Lets the plan include files from outside its folder.")
-  private boolean includeOutside;
-
-  @Option(
-      names = "--color",
-      paramLabel = "WHEN",
-      description = "auto, always or never; auto colours on a terminal only.")
-  private Colour colour = Colour.AUTO;
+  PlanInput(Args args, Streams streams) {
+    this.args = args;
+    this.streams = streams;
+    String plan = args.words("PLAN").get(0);
+    this.stdin = plan.equals("-");
+    String called = stdin ? args.text("--stdin-name", "stdin.season") : plan;
+    this.name = called.replace('\\', '/');
+  }
 
   /** The plan as it is called in results. */
   String name() {
-    return (plan.equals("-") ? stdinName : plan).replace('\\', '/');
+    return name;
   }
 
-  Ink ink(Streams streams) {
-    return colour.ink(streams);
+  Ink ink() {
+    return Colour.ink(args, streams);
   }
 
   /**
@@ -51,16 +40,12 @@ final class PlanInput {
    *
    * @throws CommandFailure if its first file can't be used
    */
-  Checked read(Streams streams) {
-    Pipeline pipeline = new Pipeline(FileTexts.onDisk(), includeOutside);
-    Path path = streams.path(name());
-    Checked checked =
-        plan.equals("-")
-            ? pipeline.check(streams.in(), name(), path)
-            : pipeline.check(path, name());
+  Checked read() {
+    Pipeline pipeline = new Pipeline(FileTexts.onDisk(), args.has("--include-outside"));
+    Path path = streams.path(name);
+    Checked checked = stdin ? pipeline.check(streams.in(), name, path) : pipeline.check(path, name);
     if (!checked.usable()) {
-      Finding why = checked.findings().get(0);
-      throw new CommandFailure(why.message(), why.help());
+      throw CommandFailure.of(checked.findings());
     }
     return checked;
   }
@@ -70,7 +55,7 @@ final class PlanInput {
    *
    * @return the exit code they call for
    */
-  int tellErrors(Checked checked, Streams streams) {
+  int tellErrors(Checked checked) {
     List<Finding> errors =
         checked.findings().stream()
             .filter(f -> f.level() == Level.ERROR && f.allowed().isEmpty())

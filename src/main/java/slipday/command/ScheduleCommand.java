@@ -3,11 +3,7 @@ package slipday.command;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.finding.Nearest;
 import slipday.output.Json;
@@ -17,63 +13,46 @@ import slipday.output.data.ScheduleData;
 import slipday.season.PlantingSeason;
 import slipday.season.Season;
 
-@Command(
-    description = {
-      "Says when to sow, plant out and pollinate, and when it ripens.",
-      "",
-      "For each planting: early, usual and late dates, what bounds them, and what would",
-      "make an impossible season possible."
-    },
-    footerHeading = "%nExamples:%n",
-    footer = {
-      "  slipday schedule plan.season",
-      "  slipday schedule plan.season ropewalk-2024",
-      "  slipday schedule plan.season --format csv > dates.csv"
-    })
-final class ScheduleCommand implements Callable<Integer> {
-  private final Streams streams;
+final class ScheduleCommand {
+  private ScheduleCommand() {}
 
-  @Mixin private final PlanInput plan = new PlanInput();
-  @Mixin private final HelpOption help = new HelpOption();
-
-  @Parameters(
-      index = "1..*",
-      arity = "0..*",
-      paramLabel = "PLANTING",
-      description = "The plantings to show; all of them if none is named.")
-  private List<String> wanted = List.of();
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      completionCandidates = Form.OrCsv.class,
-      description = "text, json or csv.")
-  private Form form = Form.TEXT;
-
-  ScheduleCommand(Streams streams) {
-    this.streams = streams;
+  static CommandSpec spec(Streams streams) {
+    return Spec.of(
+            "Says when to sow, plant out and pollinate, and when it ripens.",
+            "For each planting: early, usual and late dates, what bounds them, and what would",
+            "make an impossible season possible.")
+        .plan()
+        .words("1..*", "0..*", "PLANTING", "The plantings to show; all if none is named.")
+        .forms("text, json or csv.", Form.TEXT, Form.JSON, Form.CSV)
+        .examples(
+            "slipday schedule plan.season",
+            "slipday schedule plan.season ropewalk-2024",
+            "slipday schedule plan.season --format csv > dates.csv")
+        .runs(args -> run(args, streams));
   }
 
-  @Override
-  public Integer call() {
-    form.oneOf(Form.TEXT, Form.JSON, Form.CSV);
-    Checked checked = plan.read(streams);
+  private static int run(Args args, Streams streams) {
+    Form form = args.form(Form.TEXT);
+    PlanInput plan = new PlanInput(args, streams);
+    Checked checked = plan.read();
     if (checked.season().isPresent()) {
       Season season = checked.season().get();
-      ScheduleData data = ScheduleData.of(plan.name(), season, names(season));
+      Set<String> names = names(args, season, plan);
+      ScheduleData data = ScheduleData.of(plan.name(), season, names);
       streams
           .out()
           .print(
               switch (form) {
                 case JSON -> Json.text(data);
                 case CSV -> Tables.of(data);
-                default -> new ScheduleText(data, plan.ink(streams)).text();
+                default -> new ScheduleText(data, plan.ink()).text();
               });
     }
-    return plan.tellErrors(checked, streams);
+    return plan.tellErrors(checked);
   }
 
-  private Set<String> names(Season season) {
+  private static Set<String> names(Args args, Season season, PlanInput plan) {
+    List<String> wanted = args.words("PLANTING");
     List<String> known = season.plantings().stream().map(PlantingSeason::name).toList();
     for (String name : wanted) {
       if (!known.contains(name)) {

@@ -2,11 +2,7 @@ package slipday.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.finding.Nearest;
 import slipday.garden.Garden;
@@ -15,50 +11,42 @@ import slipday.output.Question;
 import slipday.output.Questions;
 import slipday.output.WhyText;
 
-@Command(
-    description = {
-      "Says why: the chain of facts behind a date or a finding.",
-      "",
-      "Down to lines of the plan, weather years and crop facts with their sources."
-    },
-    footerHeading = "%nExamples:%n",
-    footer = {
-      "  slipday why plan.season ropewalk-2024             what can be asked of it",
-      "  slipday why plan.season ropewalk-2024 ripe        an event",
-      "  slipday why plan.season ropewalk-2024 frost       a condition",
-      "  slipday why plan.season long-south beds-overlap   what a rule found of it",
-      "  slipday why plan.season beds-overlap              all that a rule found"
-    })
-final class WhyCommand implements Callable<Integer> {
-  private final Streams streams;
+final class WhyCommand {
+  private final PlanInput plan;
+  private final List<String> what;
 
-  @Mixin private final PlanInput plan = new PlanInput();
-  @Mixin private final HelpOption help = new HelpOption();
-
-  @Parameters(
-      index = "1..*",
-      arity = "1..*",
-      paramLabel = "WHAT",
-      description = "A planting, cross, bed, lot or site, and an event, a condition or a rule.")
-  private List<String> what = List.of();
-
-  @Option(
-      names = "--format",
-      paramLabel = "FORM",
-      completionCandidates = Form.TextOrJson.class,
-      description = "text or json.")
-  private Form form = Form.TEXT;
-
-  WhyCommand(Streams streams) {
-    this.streams = streams;
+  private WhyCommand(PlanInput plan, List<String> what) {
+    this.plan = plan;
+    this.what = what;
   }
 
-  @Override
-  public Integer call() {
-    form.oneOf(Form.TEXT, Form.JSON);
-    Checked checked = plan.read(streams);
+  static CommandSpec spec(Streams streams) {
+    return Spec.of(
+            "Says why: the chain of facts behind a date or a finding.",
+            "Down to lines of the plan, weather years and crop facts with their sources.")
+        .plan()
+        .words(
+            "1..*",
+            "1..*",
+            "WHAT",
+            "A planting, cross, bed, lot or site, and an event, a condition or a rule.")
+        .forms("text or json.", Form.TEXT, Form.JSON)
+        .examples(
+            "slipday why plan.season ropewalk-2024             what can be asked of it",
+            "slipday why plan.season ropewalk-2024 ripe        an event",
+            "slipday why plan.season ropewalk-2024 frost       a condition",
+            "slipday why plan.season long-south beds-overlap   what a rule found of it",
+            "slipday why plan.season beds-overlap              all that a rule found")
+        .runs(
+            args ->
+                new WhyCommand(new PlanInput(args, streams), args.words("WHAT"))
+                    .run(args.form(Form.TEXT), streams));
+  }
+
+  private int run(Form form, Streams streams) {
+    Checked checked = plan.read();
     if (checked.season().isEmpty() && !asksForFinding(checked)) {
-      return plan.tellErrors(checked, streams);
+      return plan.tellErrors(checked);
     }
     Garden garden = checked.garden().orElseThrow();
     Questions questions = Questions.of(garden, checked.season(), checked.findings());
@@ -69,7 +57,7 @@ final class WhyCommand implements Callable<Integer> {
       streams.out().print(Json.text(WhyText.data(plan.name(), asked, !listOnly)));
       return Exit.CLEAN;
     }
-    WhyText text = WhyText.of(garden.season(), plan.ink(streams));
+    WhyText text = WhyText.of(garden.season(), plan.ink());
     streams
         .out()
         .print(
@@ -117,8 +105,7 @@ final class WhyCommand implements Callable<Integer> {
             + plan.name()
             + "` is called `"
             + subject
-            + "`, and no rule of that name"
-            + " found anything.",
+            + "`, and no rule of that name found anything.",
         Nearest.help(subject, known, "thing"));
   }
 }
