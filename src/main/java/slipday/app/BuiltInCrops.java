@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import slipday.finding.Outcome;
 import slipday.garden.CropBook;
 import slipday.garden.Resolver;
@@ -13,6 +15,7 @@ import slipday.language.Binder;
 import slipday.language.Block;
 import slipday.language.BoundFile;
 import slipday.source.Source;
+import slipday.syntax.SeasonFile;
 import slipday.syntax.SeasonParser;
 
 /** The crop files that ship with Slipday. */
@@ -29,15 +32,31 @@ public final class BuiltInCrops {
   /** The blocks of every crop file, in the order of the folder's list. */
   static List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
-    for (String name : text("files.txt").lines().toList()) {
-      Source source = Source.builtIn("crops/" + name, text(name));
-      Outcome<BoundFile> bound = SeasonParser.parse(source).then(Binder::bind);
-      if (!bound.findings().isEmpty()) {
-        throw new IllegalStateException("built-in crop file: " + bound.findings().get(0));
-      }
-      blocks.addAll(bound.value().blocks());
-    }
+    files().forEach(file -> blocks.addAll(bound(SeasonParser.parse(file))));
     return blocks;
+  }
+
+  /** The blocks that a plan's words call for, and those that these lean on, in the same order. */
+  static List<Block> neededBy(List<SeasonFile> plan) {
+    Set<String> words = new HashSet<>();
+    plan.forEach(file -> file.lines().forEach(l -> l.words().forEach(w -> words.add(w.text()))));
+    List<Block> blocks = new ArrayList<>();
+    new CropParts(files())
+        .neededBy(words)
+        .forEach((file, parts) -> blocks.addAll(bound(SeasonParser.parse(file, parts))));
+    return blocks;
+  }
+
+  private static List<Block> bound(Outcome<SeasonFile> parsed) {
+    Outcome<BoundFile> bound = parsed.then(Binder::bind);
+    if (!bound.findings().isEmpty()) {
+      throw new IllegalStateException("built-in crop file: " + bound.findings().get(0));
+    }
+    return bound.value().blocks();
+  }
+
+  private static List<Source> files() {
+    return text("files.txt").lines().map(f -> Source.builtIn("crops/" + f, text(f))).toList();
   }
 
   private static String text(String name) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import slipday.finding.Finding;
 import slipday.finding.Level;
-import slipday.garden.CropBook;
 import slipday.garden.Garden;
 import slipday.season.Season;
 import slipday.syntax.SeasonFile;
@@ -14,7 +13,6 @@ import slipday.syntax.SeasonFile;
  *
  * @param usable false where the plan's first file could not be read at all
  * @param files every file taken in
- * @param crops the crop facts in force
  * @param garden empty where text or names are mistaken beyond a garden
  * @param season empty where there are mistakes that would make its dates wrong
  * @param findings all of them, sorted, folded; allowed ones too
@@ -22,7 +20,6 @@ import slipday.syntax.SeasonFile;
 public record Checked(
     boolean usable,
     List<SeasonFile> files,
-    Optional<CropBook> crops,
     Optional<Garden> garden,
     Optional<Season> season,
     List<Finding> findings) {

@@ -54,6 +54,29 @@ public final class Pipeline {
     return checked(read, path);
   }
 
+  /**
+   * The crop facts in force under the plan in a file, those of crops it does not grow among them.
+   *
+   * @return empty where its first file can't be read
+   */
+  public Outcome<Optional<CropBook>> crops(Path path, String name) {
+    Path absolute = path.toAbsolutePath().normalize();
+    Path folder = absolute.getParent() == null ? absolute : absolute.getParent();
+    Outcome<Optional<Source>> read = texts.read(path, name);
+    if (read.value().isEmpty()) {
+      return new Outcome<>(Optional.empty(), read.findings());
+    }
+    PlanSource plan = new PlanSource(read.value().get(), folder);
+    List<Block> blocks = new ArrayList<>(BuiltInCrops.blocks());
+    return Loader.load(texts, plan, absolute, includesOutside)
+        .then(
+            loaded -> {
+              blocks.addAll(loaded.blocks());
+              Outcome<CropBook> book = Resolver.crops(blocks);
+              return new Outcome<>(Optional.of(book.value()), book.findings());
+            });
+  }
+
   private Checked checked(Outcome<Optional<Source>> read, Path path) {
     Path absolute = path.toAbsolutePath().normalize();
     Path folder = absolute.getParent() == null ? absolute : absolute.getParent();
@@ -63,17 +86,14 @@ public final class Pipeline {
   }
 
   private static Checked unusable(List<Finding> findings) {
-    return new Checked(
-        false, List.of(), Optional.empty(), Optional.empty(), Optional.empty(), findings);
+    return new Checked(false, List.of(), Optional.empty(), Optional.empty(), findings);
   }
 
   private Checked check(PlanSource plan, Path path) {
     Outcome<Loader.Loaded> loaded = Loader.load(texts, plan, path, includesOutside);
     List<Finding> findings = new ArrayList<>(loaded.findings());
-    List<Block> crops = BuiltInCrops.blocks();
-    Outcome<Optional<Garden>> garden = Resolver.resolve(crops, loaded.value().said());
+    Outcome<Optional<Garden>> garden = garden(loaded.value());
     findings.addAll(garden.findings());
-    Optional<CropBook> book = garden.value().map(g -> new CropBook(g.species(), g.crops()));
     boolean sound = findings.stream().noneMatch(f -> f.level() == Level.ERROR);
     Optional<Season> season = Optional.empty();
     if (garden.value().isPresent()) {
@@ -88,7 +108,19 @@ public final class Pipeline {
     }
     findings.sort(Finding.ORDER);
     return new Checked(
-        true, loaded.value().files(), book, garden.value(), season, Folding.fold(findings));
+        true, loaded.value().files(), garden.value(), season, Folding.fold(findings));
+  }
+
+  /**
+   * With the crops the plan needs; where a name is mistaken with all of them, since the right one
+   * may be any.
+   */
+  private static Outcome<Optional<Garden>> garden(Loader.Loaded plan) {
+    Outcome<Optional<Garden>> garden =
+        Resolver.resolve(BuiltInCrops.neededBy(plan.files()), plan.said());
+    return garden.findings().isEmpty()
+        ? garden
+        : Resolver.resolve(BuiltInCrops.blocks(), plan.said());
   }
 
   private Optional<WeatherRecord> weather(

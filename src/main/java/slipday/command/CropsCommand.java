@@ -6,12 +6,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.BuiltInCrops;
-import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
-import slipday.finding.Finding;
-import slipday.finding.Level;
 import slipday.finding.Nearest;
+import slipday.finding.Outcome;
 import slipday.garden.CropBook;
 import slipday.output.CropsText;
 import slipday.output.FindingsText;
@@ -74,17 +72,17 @@ final class CropsCommand {
             });
   }
 
-  /** The crops of the plan; where its names are mistaken, that is said. */
+  /** The crops of the plan; where it has mistakes, they are told. */
   private static Optional<CropBook> ofPlan(String plan, boolean outside, Streams streams) {
-    Checked checked = new Pipeline(FileTexts.onDisk(), outside).check(streams.path(plan), plan);
-    if (!checked.usable()) {
-      throw CommandFailure.of(checked.findings());
+    Outcome<Optional<CropBook>> book =
+        new Pipeline(FileTexts.onDisk(), outside).crops(streams.path(plan), plan);
+    if (book.value().isEmpty()) {
+      throw CommandFailure.of(book.findings());
     }
-    if (checked.crops().isEmpty()) {
-      List<Finding> errors =
-          checked.findings().stream().filter(f -> f.level() == Level.ERROR).toList();
-      streams.err().print(new FindingsText(Ink.of(false)).text(errors));
+    if (book.hasErrors()) {
+      streams.err().print(new FindingsText(Ink.of(false)).text(book.findings()));
+      return Optional.empty();
     }
-    return checked.crops();
+    return book.value();
   }
 }

@@ -94,7 +94,7 @@ final class PlaceResolver {
   }
 
   static <T> Reasoned<T> reasoned(BoundClause clause, T value) {
-    String text = clause.span().text().strip().replaceAll("\\s+", " ");
+    String text = clause.span().plainText();
     return new Reasoned<>(value, Reason.plan(text, clause.span()));
   }
 
@@ -162,7 +162,7 @@ final class PlaceResolver {
         b.has("share")
             ? Optional.of(new Site.Odds(b.share("share").share(), b.day(second).day()))
             : Optional.empty();
-    String text = c.span().text().strip().replaceAll("\\s+", " ");
+    String text = c.span().plainText();
     return new Site.StatedFrost(b.day("usual").day(), odds, Reason.plan(text, c.span()));
   }
 

@@ -17,7 +17,7 @@ public record StatedFact(BoundClause clause, String owner, String source, boolea
    * The fact in its own words, without its source: {@code ripe 35 to 45 days after pollination}.
    */
   public String words() {
-    String text = clause.line().span().text().strip().replaceAll("\\s+", " ");
+    String text = clause.line().span().plainText();
     return clause.says().map(s -> text.substring(0, text.lastIndexOf(',')).strip()).orElse(text);
   }
 

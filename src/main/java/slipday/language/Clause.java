@@ -3,6 +3,7 @@ package slipday.language;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One row of the table of clauses: the words it begins with, where it may stand, the shape of what
@@ -49,5 +50,16 @@ public record Clause(
   /** The clause words as one text: {@code seed parent}. */
   public String name() {
     return String.join(" ", words);
+  }
+
+  /** There is one of each in the table. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other;
+  }
+
+  @Override
+  public int hashCode() {
+    return System.identityHashCode(this);
   }
 }

@@ -16,6 +16,21 @@ public record Span(Source source, int start, int end) implements Comparable<Span
     return source.text().substring(start, end);
   }
 
+  /** The text with every run of blanks as one space, and none at its ends. */
+  public String plainText() {
+    StringBuilder plain = new StringBuilder(end - start);
+    for (int i = start; i < end; i++) {
+      char c = source.text().charAt(i);
+      boolean blank = Character.isWhitespace(c);
+      if (!blank) {
+        plain.append(c);
+      } else if (plain.length() > 0 && plain.charAt(plain.length() - 1) != ' ') {
+        plain.append(' ');
+      }
+    }
+    return plain.toString().stripTrailing();
+  }
+
   /** 1-based line of the first character. */
   public int line() {
     return source.lineOf(start);

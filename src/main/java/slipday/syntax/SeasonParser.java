@@ -1,6 +1,7 @@
 package slipday.syntax;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
@@ -9,6 +10,7 @@ import org.antlr.v4.runtime.atn.PredictionMode;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
 import slipday.source.Source;
+import slipday.source.Span;
 import slipday.syntax.grammar.SeasonLexer;
 import slipday.syntax.grammar.SeasonParser.FileContext;
 import slipday.syntax.grammar.SeasonParser.LineContext;
@@ -22,13 +24,31 @@ public final class SeasonParser {
    */
   public static Outcome<SeasonFile> parse(Source source) {
     LongLines tooLong = LongLines.of(source);
+    return parse(source, tooLong, Offsets.of(source.text()));
+  }
+
+  /**
+   * Parses some parts of a text, and leaves out the lines between.
+   *
+   * @param parts in their order, each from the beginning of a line to the end of one; none of their
+   *     lines may be so long that it is not taken apart
+   */
+  public static Outcome<SeasonFile> parse(Source source, List<Span> parts) {
+    StringBuilder text = new StringBuilder();
+    parts.forEach(part -> text.append(source.text(), part.start(), part.end()));
+    String together = text.toString();
+    LongLines none = new LongLines(together, List.of());
+    return parse(source, none, Offsets.of(together).within(parts));
+  }
+
+  private static Outcome<SeasonFile> parse(Source source, LongLines tooLong, Offsets offsets) {
     SeasonLexer lexer = new SeasonLexer(CharStreams.fromString(tooLong.blanked()));
     lexer.removeErrorListeners();
     CommonTokenStream tokens = new CommonTokenStream(lexer);
     var parser = new slipday.syntax.grammar.SeasonParser(tokens);
     parser.removeErrorListeners();
     parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
-    return new TreeBuilder(source, tokens).build(parser.file(), tooLong);
+    return new TreeBuilder(source, tokens, offsets).build(parser.file(), tooLong);
   }
 
   /** Turns ANTLR's contexts and hidden tokens into our lines and comments. */
@@ -39,10 +59,10 @@ public final class SeasonParser {
     private final WordTexts texts;
     private final List<Finding> findings = new ArrayList<>();
 
-    TreeBuilder(Source source, CommonTokenStream tokens) {
+    TreeBuilder(Source source, CommonTokenStream tokens, Offsets offsets) {
       this.source = source;
       this.tokens = tokens;
-      this.offsets = Offsets.of(source.text());
+      this.offsets = offsets;
       this.texts = new WordTexts(source.text());
     }
 
@@ -125,6 +145,22 @@ public final class SeasonParser {
   /** ANTLR counts code points, our spans count UTF-16; they differ only beyond the basic plane. */
   private interface Offsets {
     int utf16(int codePoint);
+
+    /** Offsets in parts of a text put together, as offsets in the whole of it. */
+    default Offsets within(List<Span> parts) {
+      int[] starts = new int[parts.size()];
+      int length = 0;
+      for (int i = 0; i < starts.length; i++) {
+        starts[i] = length;
+        length += parts.get(i).end() - parts.get(i).start();
+      }
+      return codePoint -> {
+        int at = utf16(codePoint);
+        int found = Arrays.binarySearch(starts, at);
+        int part = found >= 0 ? found : -found - 2;
+        return parts.get(part).start() + at - starts[part];
+      };
+    }
 
     static Offsets of(String text) {
       if (text.codePointCount(0, text.length()) == text.length()) {

@@ -1,10 +1,11 @@
 package slipday.rules.seed;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import slipday.garden.CropFacts;
 import slipday.garden.Lot;
 import slipday.garden.Planting;
@@ -25,14 +26,12 @@ record Sowing(Planting planting, int plants, int needed, String how) {
 
   /** Plantings that say how many plants they want, by lot. */
   static Map<Lot, List<Sowing>> byLot(Season season) {
-    Map<String, List<Sowing>> byName = new LinkedHashMap<>();
-    Map<Lot, List<Sowing>> byLot = new LinkedHashMap<>();
+    Map<Lot, List<Sowing>> byLot = new TreeMap<>(Comparator.comparing(Lot::span));
     for (Planting planting : season.garden().plantings()) {
       of(planting)
           .ifPresent(
-              s -> byName.computeIfAbsent(planting.lot().name(), n -> new ArrayList<>()).add(s));
+              s -> byLot.computeIfAbsent(planting.lot(), lot -> new ArrayList<>()).add(s));
     }
-    byName.values().forEach(all -> byLot.put(all.get(0).planting().lot(), all));
     return byLot;
   }
 

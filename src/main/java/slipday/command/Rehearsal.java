@@ -1,0 +1,44 @@
+package slipday.command;
+
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Runs commands as their user would, and shows nothing: the build keeps the classes they take in an
+ * archive, from which the real ones start sooner.
+ */
+final class Rehearsal {
+  private Rehearsal() {}
+
+  /**
+   * @param args plans
+   */
+  public static void main(String[] args) {
+    for (String plan : args) {
+      for (String command : List.of("check", "schedule", "bloom", "calendar", "climate")) {
+        run(command, plan);
+        run(command, plan, "--format", "json");
+      }
+      run("why", plan, "beds-overlap");
+      run("crops", "--plan", plan);
+      run("format", "--check", plan);
+    }
+    run("explain");
+    run("--help");
+  }
+
+  private static void run(String... args) {
+    Streams streams =
+        Streams.of(
+            InputStream.nullInputStream(),
+            OutputStream.nullOutputStream(),
+            OutputStream.nullOutputStream(),
+            Map.of(),
+            Path.of(""),
+            () -> false);
+    Main.run(streams, args);
+  }
+}
