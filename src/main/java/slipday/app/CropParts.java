@@ -18,7 +18,8 @@ import slipday.source.Span;
  */
 final class CropParts {
   /** Words at the beginning of a line after which the name of a species stands. */
-  private static final List<String> BEFORE_SPECIES = List.of("of ", "crosses with ", "emerges like ");
+  private static final List<String> BEFORE_SPECIES =
+      List.of("of ", "crosses with ", "emerges like ");
 
   private static final String BEFORE_SOURCE = " says ";
   private static final String BITTER = "bitter";

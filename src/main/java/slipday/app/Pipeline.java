@@ -71,7 +71,7 @@ public final class Pipeline {
     return Loader.load(texts, plan, absolute, includesOutside)
         .then(
             loaded -> {
-              blocks.addAll(loaded.blocks());
+              blocks.addAll(loaded.said().blocks());
               Outcome<CropBook> book = Resolver.crops(blocks);
               return new Outcome<>(Optional.of(book.value()), book.findings());
             });

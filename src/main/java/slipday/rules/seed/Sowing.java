@@ -29,8 +29,7 @@ record Sowing(Planting planting, int plants, int needed, String how) {
     Map<Lot, List<Sowing>> byLot = new TreeMap<>(Comparator.comparing(Lot::span));
     for (Planting planting : season.garden().plantings()) {
       of(planting)
-          .ifPresent(
-              s -> byLot.computeIfAbsent(planting.lot(), lot -> new ArrayList<>()).add(s));
+          .ifPresent(s -> byLot.computeIfAbsent(planting.lot(), lot -> new ArrayList<>()).add(s));
     }
     return byLot;
   }
