@@ -50,6 +50,7 @@ final class PlaceResolver {
     if (place.isEmpty() || zoneId.isEmpty()) {
       return Optional.empty();
     }
+    new FrostOrder(findings, place.get().bound().number("latitude") < 0).check(block);
     Bound head = block.head().get();
     return Optional.of(
         new Site(

@@ -18,6 +18,9 @@ import slipday.measure.Reasoned;
 
 /** Plantings and crosses. */
 final class PlantingResolver {
+  private static final double LONGEST_INDOORS = 183;
+  private static final String ONE_FRUIT = "A pollination is for 1 fruit or more.";
+
   private final List<Finding> findings;
   private final Optional<SeasonYear> season;
   private final Names<Bed> beds;
@@ -61,30 +64,72 @@ final class PlantingResolver {
       plantings.addSpoilt(block, nameKey);
       return;
     }
+    block.find(PlanClauses.START).ifPresent(this::checkAge);
+    Optional<Reasoned<LocalDate>> sownOn = day(block, PlanClauses.SOW_ON);
+    Optional<Reasoned<LocalDate>> outOn = day(block, PlanClauses.PLANT_OUT_ON);
+    checkOrder(block, sownOn, outOn);
     plantings.add(
         new Planting(
             head.name(nameKey).text(),
             lot.get(),
             bed,
-            value(block, PlanClauses.PLANTS, b -> b.count("count")),
+            atLeastOne(block, PlanClauses.PLANTS, "count", "A planting has 1 plant or more."),
             block
                 .find(PlanClauses.PLANTS)
                 .filter(c -> c.bound().has("apart"))
                 .map(c -> PlaceResolver.reasoned(c, c.bound().base("apart"))),
             block.find(PlanClauses.START).map(c -> start(c.bound())),
-            day(block, PlanClauses.SOW_ON),
-            day(block, PlanClauses.PLANT_OUT_ON),
+            sownOn,
+            outOn,
             value(block, PlanClauses.SOW_SEEDS, b -> b.count("count")),
             value(block, PlanClauses.MULCH, PlantingResolver::warmth),
             value(block, PlanClauses.COVER, PlantingResolver::cover),
             block.find(PlanClauses.FLOWERS).map(c -> care(c.bound())).orElse(FlowerCare.open()),
-            value(block, PlanClauses.POLLINATE, PlantingResolver::pollination),
+            atLeastOne(block, PlanClauses.POLLINATE, "fruits", ONE_FRUIT)
+                .flatMap(n -> value(block, PlanClauses.POLLINATE, PlantingResolver::pollination)),
             block
                 .find(PlanClauses.SEED)
                 .filter(c -> c.bound().choice("kept").equals("saved"))
                 .isPresent(),
             block.every(PlanClauses.BLOOM_APART).map(this::mention).toList(),
             new Places(block)));
+  }
+
+  private void checkOrder(
+      Block block, Optional<Reasoned<LocalDate>> sownOn, Optional<Reasoned<LocalDate>> outOn) {
+    if (sownOn.isEmpty() || outOn.isEmpty() || !sownOn.get().value().isAfter(outOn.get().value())) {
+      return;
+    }
+    findings.add(
+        Finding.error(
+                "impossible-date",
+                block.find(PlanClauses.SOW_ON).orElseThrow().span(),
+                "The sowing comes after the planting out of the same plants.")
+            .also(block.find(PlanClauses.PLANT_OUT_ON).orElseThrow().span(), "the planting out")
+            .withHelp("Fix one of the two days and leave the other to be worked out."));
+  }
+
+  private void checkAge(BoundClause start) {
+    if (start.bound().has("age") && start.bound().base("age") > LONGEST_INDOORS) {
+      findings.add(
+          Finding.error(
+                  "impossible-count",
+                  start.span(),
+                  "Plants raised indoors for half a year and more are not of this season.")
+              .withHelp("Most are planted out at 2 to 10 weeks; see `slipday crops` for each."));
+    }
+  }
+
+  private Optional<Reasoned<Integer>> atLeastOne(
+      Block block, Clause clause, String count, String message) {
+    Optional<Reasoned<Integer>> found = value(block, clause, b -> b.count(count));
+    if (found.filter(n -> n.value() < 1).isEmpty()) {
+      return found;
+    }
+    findings.add(
+        Finding.error("impossible-count", block.find(clause).orElseThrow().span(), message)
+            .withHelp("Write 1 or more, or leave the line out."));
+    return Optional.empty();
   }
 
   private static <T> Optional<Reasoned<T>> value(
@@ -187,7 +232,7 @@ final class PlantingResolver {
             name,
             seed.get(),
             pollen.get(),
-            value(block, PlanClauses.FRUITS, b -> b.count("count")),
+            atLeastOne(block, PlanClauses.FRUITS, "count", ONE_FRUIT),
             new Places(block)));
   }
 

@@ -25,6 +25,10 @@ final class HandPollination {
   private static final double SURE = 0.95;
   private static final int MOST_FLOWERS = 9_999;
   private static final int DAYS_OF_WEEK = 7;
+
+  /** A take of none or of all is never certain; so much of a flower stands for the doubt. */
+  private static final double DOUBT = 0.05;
+
   private static final CropFacts.TakeRate USUAL_TAKE = new CropFacts.TakeRate(0.5, 10);
 
   private final Site site;
@@ -74,8 +78,8 @@ final class HandPollination {
     Facts facts = seed.planting().facts();
     boolean emasculate = cross.map(Cross::needsEmasculation).orElse(false);
     Reasoned<CropFacts.TakeRate> take = take(facts, emasculate);
-    double a = take.value().share() * take.value().worth();
-    double b = (1 - take.value().share()) * take.value().worth();
+    double a = Math.max(DOUBT, take.value().share() * take.value().worth());
+    double b = Math.max(DOUBT, (1 - take.value().share()) * take.value().worth());
     int plants = seed.planting().plants().map(Reasoned::value).orElse(1);
     Optional<LocalDate> from = usual(seed, Event.FIRST_FRUITING);
     Optional<LocalDate> until = usual(seed, Event.LAST_SET);

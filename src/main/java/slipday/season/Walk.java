@@ -186,8 +186,12 @@ final class Walk {
     }
 
     private void fruit(int fruiting, int bloomEnds) {
-      needs.ripe().ifPresent(stage -> ripens(Event.RIPE, after(stage, fruiting)));
-      needs.seedRipe().ifPresent(stage -> ripens(Event.SEED_RIPE, after(stage, fruiting)));
+      int eaten = needs.ripe().map(stage -> after(stage, fruiting)).orElse(fruiting);
+      needs.ripe().ifPresent(stage -> ripens(Event.RIPE, eaten));
+      // A fruit of a slow plant is not full of seed before it is ripe.
+      needs
+          .seedRipe()
+          .ifPresent(stage -> ripens(Event.SEED_RIPE, Math.max(eaten, after(stage, fruiting))));
       int last = bloomEnds;
       if (needs.ripe().isPresent()) {
         Stage stage = needs.ripe().get();

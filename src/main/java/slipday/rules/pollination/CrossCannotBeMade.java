@@ -68,6 +68,9 @@ public final class CrossCannotBeMade implements Rule {
   }
 
   static List<Obstacle> obstacles(Season season, Cross cross) {
+    if (cross.seedParent().name().equals(cross.pollenParent().name())) {
+      return List.of(oneParent(cross));
+    }
     List<Obstacle> all = new ArrayList<>();
     pollen(cross.pollenParent()).ifPresent(all::add);
     fruit(cross.seedParent()).ifPresent(all::add);
@@ -85,6 +88,15 @@ public final class CrossCannotBeMade implements Rule {
       }
     }
     return all;
+  }
+
+  private static Obstacle oneParent(Cross cross) {
+    return new Obstacle(
+        true,
+        Words.tick(cross.seedParent().name()) + " is both its parents",
+        cross.places().of(PlanClauses.POLLEN_PARENT),
+        "Pollination within one planting is `pollinate self by hand, for 4 fruits`, or `sib`, under"
+            + " its `grow`.");
   }
 
   private static Span flowers(Planting planting) {

@@ -66,13 +66,11 @@ final class FruitChores {
     if (!planting.seedSaved() && !season.pollinated(planting)) {
       return Optional.empty();
     }
-    return planting
-        .facts()
-        .get(CropFacts.SEED_RIPE)
+    return SeasonIndex.seedLater(planting)
         .map(
             d ->
                 "Fruit for seed is left on the plant past that, till "
-                    + Words.days(d.value())
+                    + Words.days(d)
                     + " after its pollination.");
   }
 

@@ -110,8 +110,18 @@ final class SeasonIndex {
    * When the last fruit pollinated by hand holds full seed, where that is later than another day.
    */
   LocalDate lastSeed(Planting planting, LocalDate otherwise) {
-    Optional<Range> full = planting.facts().get(CropFacts.SEED_RIPE).map(Reasoned::value);
+    Optional<Range> full = seedLater(planting);
     return later(planting, full.or(() -> ripeAfter(planting)), otherwise);
+  }
+
+  /** Days from pollination to full seed, where the slowest fruit is ripe before that. */
+  static Optional<Range> seedLater(Planting planting) {
+    double ripe = ripeAfter(planting).map(Range::high).orElse(0.0);
+    return planting
+        .facts()
+        .get(CropFacts.SEED_RIPE)
+        .map(Reasoned::value)
+        .filter(d -> d.high() > ripe);
   }
 
   /** Days from pollination to ripe; empty where that is told as a heat sum. */

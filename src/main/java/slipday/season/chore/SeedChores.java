@@ -95,12 +95,11 @@ final class SeedChores {
         season.lastSeed(planting.planting(), ready.get().value().late().orElse(ripe.get()));
     draft
         .says(
-            facts
-                .get(CropFacts.SEED_RIPE)
+            SeasonIndex.seedLater(planting.planting())
                 .map(
                     d ->
                         "Seed is full "
-                            + Words.days(d.value())
+                            + Words.days(d)
                             + " after pollination, later than the eating stage."))
         .says(
             rest.high() >= 1
