@@ -14,6 +14,7 @@ final class Titles {
   static String model(SeasonData season) {
     return season.weatherYears() > 0
         ? "Walked through " + Lines.count(season.weatherYears(), "weather year") + ".\n"
-        : "In calendar days, from the plan's own frost dates: there is no weather record.\n";
+        : "In calendar days, from the plan's own frost dates: there is no weather year to walk through.\n"
+            + "Cold soil, cold nights, frost pockets and covers are not counted in.\n";
   }
 }

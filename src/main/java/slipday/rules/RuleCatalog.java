@@ -31,6 +31,7 @@ import slipday.rules.seed.SelfingHarms;
 import slipday.rules.seed.TooFewPlants;
 import slipday.rules.seed.TooFewSeeds;
 import slipday.rules.weather.FrostAfterPlanting;
+import slipday.rules.weather.FrostNotKnown;
 import slipday.rules.weather.FruitNotRipe;
 import slipday.rules.weather.HeatAtFlowering;
 import slipday.rules.weather.ImpossibleSeason;
@@ -54,6 +55,7 @@ public final class RuleCatalog {
           new ShortDayFlowering(),
           new FlowersLeftOpen(),
           new FrostAfterPlanting(),
+          new FrostNotKnown(),
           new FruitNotRipe(),
           new HeatAtFlowering(),
           new ImpossibleSeason(),

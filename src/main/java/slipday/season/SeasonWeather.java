@@ -57,7 +57,7 @@ final class SeasonWeather {
             ? "Walked day by day through "
                 + climate.usableYears().size()
                 + " weather years, each at three paces of the crop"
-            : "Reckoned in calendar days from the gardener's own frost dates: no weather record";
+            : "Reckoned in calendar days from the gardener's own frost dates: no weather year";
     return Reason.derived(says, climate.walkReasons());
   }
 
