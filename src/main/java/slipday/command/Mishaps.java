@@ -26,14 +26,15 @@ final class Mishaps {
   }
 
   private static String sentence(ParameterException e, String name) {
-    if (e instanceof UnmatchedArgumentException) {
-      String word = ((UnmatchedArgumentException) e).getUnmatched().get(0);
+    if (e instanceof UnmatchedArgumentException unmatched) {
+      String word = unmatched.getUnmatched().get(0);
       return unmatched(e.getCommandLine(), word, name);
     }
-    if (e instanceof MissingParameterException) {
+    if (e instanceof MissingParameterException missed) {
       String missing =
-          ((MissingParameterException) e)
-              .getMissing().stream().map(ArgSpec::paramLabel).collect(Collectors.joining(" and "));
+          missed.getMissing().stream()
+              .map(ArgSpec::paramLabel)
+              .collect(Collectors.joining(" and "));
       return "`" + name + "` wants " + missing + ".";
     }
     return String.valueOf(e.getMessage());
@@ -57,8 +58,7 @@ final class Mishaps {
   }
 
   static int fault(Exception e, Streams streams) {
-    if (e instanceof CommandFailure) {
-      CommandFailure failure = (CommandFailure) e;
+    if (e instanceof CommandFailure failure) {
       String help = failure.help().isEmpty() ? "" : failure.help() + "\n";
       streams.err().print("slipday: " + e.getMessage() + "\n" + help);
       return Exit.UNUSABLE;

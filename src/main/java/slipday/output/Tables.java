@@ -164,9 +164,9 @@ public final class Tables {
   }
 
   private static String cell(Object value) {
-    if (value instanceof Optional<?>) {
-      return ((Optional<?>) value).map(Tables::cell).orElse("");
+    if (value instanceof Optional<?> maybe) {
+      return maybe.map(Tables::cell).orElse("");
     }
-    return value instanceof Double ? Quantity.plain((Double) value) : value.toString();
+    return value instanceof Double number ? Quantity.plain(number) : value.toString();
   }
 }

@@ -109,7 +109,7 @@ public record ClimateData(
       double without) {
     static FrostData of(FrostLaw law) {
       Optional<RecordedFrost> recorded =
-          law instanceof RecordedFrost ? Optional.of((RecordedFrost) law) : Optional.empty();
+          law instanceof RecordedFrost counted ? Optional.of(counted) : Optional.empty();
       Optional<RecordedFrost> fitted = recorded.filter(r -> r.normal().isPresent());
       double beyond = law.side() == FrostSide.SPRING ? 0.9 : 0.1;
       return new FrostData(

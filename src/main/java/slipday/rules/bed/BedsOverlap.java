@@ -47,8 +47,9 @@ public final class BedsOverlap implements Rule {
   }
 
   private static void found(Bed a, Bed b, Reporter reporter) {
-    Bed second = a.span().compareTo(b.span()) < 0 ? b : a;
-    Bed first = second == a ? b : a;
+    boolean inOrder = a.span().compareTo(b.span()) < 0;
+    Bed first = inOrder ? a : b;
+    Bed second = inOrder ? b : a;
     Bed.Corner corner = first.corner().orElseThrow();
     Bed.Size size = first.size().orElseThrow();
     reporter
