@@ -1,6 +1,7 @@
 package slipday.season;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -41,15 +42,17 @@ final class Forecaster {
       Optional<Double> soilWarmer,
       Optional<Planting.Cover> cover,
       boolean seedSaved,
-      double bedColder) {
-    static Kind of(Planting p) {
+      double bedColder,
+      Map<Event, Reasoned<LocalDate>> observed) {
+    static Kind of(Planting p, Observed observed) {
       return new Kind(
           p.facts(),
           p.start(),
           p.soilWarmer().map(Reasoned::value),
           p.cover().map(Reasoned::value),
           p.seedSaved(),
-          p.bed().map(Bed::colder).orElse(0.0));
+          p.bed().map(Bed::colder).orElse(0.0),
+          observed.days());
     }
   }
 
@@ -69,20 +72,40 @@ final class Forecaster {
       DateChooser chooser,
       DateChooser.Choice choice,
       int start,
-      boolean fixed) {
+      boolean fixed,
+      Observed observed) {
     boolean isFree() {
       return !fixed;
+    }
+
+    /** The recorded day that the start rests on; none where the plan's own day does. */
+    Optional<Reasoned<LocalDate>> recorded() {
+      return observed
+          .start(needs.indoors())
+          .or(() -> planting.plantOutOn().isPresent() ? Optional.empty() : observed.day(Event.SOW));
     }
   }
 
   Draft draft(Planting planting) {
-    Needs needs = NeedsReader.read(garden, planting, climate.weather().isPresent());
+    Observed observed = Observed.of(garden.record(), planting);
+    Needs needs = needs(planting, observed);
     DateChooser chooser = chooser(needs);
-    Optional<LocalDate> fixed = fixedStart(planting, needs);
+    Optional<LocalDate> fixed = fixedStart(planting, needs, observed);
     DateChooser.Choice choice =
-        choices.computeIfAbsent(Kind.of(planting), kind -> choose(needs, chooser));
+        choices.computeIfAbsent(Kind.of(planting, observed), kind -> choose(needs, chooser));
     int start = fixed.map(climate.axis()::slotOf).orElse(choice.start());
-    return new Draft(planting, needs, chooser, choice, start, fixed.isPresent());
+    return new Draft(planting, needs, chooser, choice, start, fixed.isPresent(), observed);
+  }
+
+  /** Seedlings sown on record have the age they have when they are planted out. */
+  private Needs needs(Planting planting, Observed observed) {
+    Needs needs = NeedsReader.read(garden, planting, climate.weather().isPresent());
+    Optional<LocalDate> sown = observed.date(Event.SOW);
+    Optional<LocalDate> out =
+        observed.date(Event.PLANT_OUT).or(() -> planting.plantOutOn().map(Reasoned::value));
+    return needs.indoors() && sown.isPresent() && out.isPresent() && sown.get().isBefore(out.get())
+        ? needs.startedIndoors((int) ChronoUnit.DAYS.between(sown.get(), out.get()))
+        : needs;
   }
 
   /**
@@ -108,16 +131,22 @@ final class Forecaster {
         needs, walk, conditions, FIRST_SLOT, axis.midsummer() + LAST_AFTER_MIDSUMMER);
   }
 
-  /** The planting-out (or in-place sowing) day a fixed date of the plan amounts to. */
-  private static Optional<LocalDate> fixedStart(Planting planting, Needs needs) {
+  /** The planting-out (or in-place sowing) day a recorded or a fixed date amounts to. */
+  private static Optional<LocalDate> fixedStart(Planting planting, Needs needs, Observed observed) {
     Optional<LocalDate> out = planting.plantOutOn().map(Reasoned::value);
-    Optional<LocalDate> sown = planting.sowOn().map(s -> s.value().plusDays(needs.age()));
-    return needs.indoors() ? out.or(() -> sown) : sown.or(() -> out);
+    Optional<LocalDate> sown = sown(planting, observed).map(s -> s.value().plusDays(needs.age()));
+    Optional<LocalDate> planned = needs.indoors() ? out.or(() -> sown) : sown.or(() -> out);
+    return observed.start(needs.indoors()).map(Reasoned::value).or(() -> planned);
+  }
+
+  private static Optional<Reasoned<LocalDate>> sown(Planting planting, Observed observed) {
+    return observed.day(Event.SOW).or(planting::sowOn);
   }
 
   Traces traces(Draft draft, int start) {
     return walked.computeIfAbsent(
-        new KindAt(Kind.of(draft.planting()), start), key -> walk.walk(draft.needs(), start));
+        new KindAt(Kind.of(draft.planting(), draft.observed()), start),
+        key -> walk.walk(draft.needs(), start, Seen.of(draft.observed(), climate.axis())));
   }
 
   PlantingSeason finish(Draft draft, int start, List<Reason> moved) {
@@ -127,6 +156,10 @@ final class Forecaster {
     DateChoice choice = choice(draft, start, date, traces, moved);
     Map<Event, Reasoned<DateSpread>> dates = new EnumMap<>(Event.class);
     decided(draft, choice, dates);
+    draft
+        .observed()
+        .days()
+        .forEach((event, day) -> dates.put(event, decided(day.value(), day.reason())));
     forecast(needs, traces, choice, dates);
     boolean sure = !draft.planting().facts().valueOr(CropFacts.SHORT_DAYS, false);
     Model model = climate.weather().isPresent() ? Model.WEATHER_YEARS : Model.CALENDAR_DAYS;
@@ -151,11 +184,10 @@ final class Forecaster {
     }
     Reason outReason = choice.reason();
     dates.put(Event.PLANT_OUT, decided(out, outReason));
-    LocalDate sown = planting.sowOn().map(Reasoned::value).orElse(out.minusDays(needs.age()));
+    Optional<Reasoned<LocalDate>> told = sown(planting, draft.observed());
+    LocalDate sown = told.map(Reasoned::value).orElse(out.minusDays(needs.age()));
     Reason sowReason =
-        planting
-            .sowOn()
-            .map(Reasoned::reason)
+        told.map(Reasoned::reason)
             .orElseGet(
                 () ->
                     Reason.derived(
@@ -200,7 +232,7 @@ final class Forecaster {
     for (Event event : Event.values()) {
       boolean forecastable =
           event.ordinal() >= Event.FIRST_MALE.ordinal() || event == Event.EMERGED;
-      if (!forecastable || !applies(needs, event)) {
+      if (!forecastable || dates.containsKey(event) || !applies(needs, event)) {
         continue;
       }
       List<Reason> from = new ArrayList<>(needs.reasons().getOrDefault(event, List.of()));
@@ -288,6 +320,11 @@ final class Forecaster {
     from.addAll(draft.needs().reasons().getOrDefault(Event.PLANT_OUT, List.of()));
     from.add(garden.site().frostRisk().reason());
     from.add(climate.reason());
+    Optional<Reasoned<LocalDate>> recorded = draft.recorded();
+    if (recorded.isPresent()) {
+      from.add(0, recorded.get().reason());
+      return Reason.derived(dayText(date) + ", as the record has it", from);
+    }
     if (draft.fixed()) {
       Planting p = draft.planting();
       from.add(

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import slipday.garden.CropFacts;
 import slipday.garden.Cross;
 import slipday.garden.Facts;
+import slipday.garden.Garden;
 import slipday.garden.Planting;
 import slipday.garden.Site;
 import slipday.genetics.BetaBinomial;
@@ -32,9 +33,11 @@ final class HandPollination {
   private static final CropFacts.TakeRate USUAL_TAKE = new CropFacts.TakeRate(0.5, 10);
 
   private final Site site;
+  private final RecordedTakes takes;
 
-  HandPollination(Site site) {
-    this.site = site;
+  HandPollination(Garden garden) {
+    this.site = garden.site();
+    this.takes = new RecordedTakes(garden.record());
   }
 
   Optional<PollinationPlan> within(PlantingSeason p) {
@@ -77,10 +80,14 @@ final class HandPollination {
       Reason wish) {
     Facts facts = seed.planting().facts();
     boolean emasculate = cross.map(Cross::needsEmasculation).orElse(false);
-    Reasoned<CropFacts.TakeRate> take = take(facts, emasculate);
+    Reasoned<CropFacts.TakeRate> take =
+        takes.learned(take(facts, emasculate), seed.planting().crop(), emasculate);
     double a = Math.max(DOUBT, take.value().share() * take.value().worth());
     double b = Math.max(DOUBT, (1 - take.value().share()) * take.value().worth());
-    int plants = seed.planting().plants().map(Reasoned::value).orElse(1);
+    Optional<Reasoned<Integer>> standing = takes.standing(seed.planting());
+    int plants = standing.map(Reasoned::value).orElse(1);
+    Reasoned<Integer> set = takes.set(seed.planting(), pollen, cross.isPresent(), self);
+    int left = Math.max(0, wanted - set.value());
     Optional<LocalDate> from = usual(seed, Event.FIRST_FRUITING);
     Optional<LocalDate> until = usual(seed, Event.LAST_SET);
     int days = days(from, until);
@@ -102,14 +109,17 @@ final class HandPollination {
     int hands = site.hands().value().people() * site.hands().value().flowersEach();
     int opening = (int) Math.round(plants * perWeek.value().middle() * mornings / DAYS_OF_WEEK);
     int there = Math.min(opening, hands * mornings);
-    int likely = Odds.trialsNeeded(a, b, wanted, LIKELY, MOST_FLOWERS).orElse(MOST_FLOWERS);
-    OptionalInt sure = Odds.trialsNeeded(a, b, wanted, SURE, MOST_FLOWERS);
-    int goal = Math.min(sure.orElse(MOST_FLOWERS), Math.max(1, there));
+    int likely = Odds.trialsNeeded(a, b, left, LIKELY, MOST_FLOWERS).orElse(MOST_FLOWERS);
+    OptionalInt sure = Odds.trialsNeeded(a, b, left, SURE, MOST_FLOWERS);
+    int goal = Math.min(sure.orElse(MOST_FLOWERS), Math.max(left == 0 ? 0 : 1, there));
     int aMorning = mornings == 0 ? 0 : (int) Math.ceil(goal / (double) mornings);
     Range carry = facts.valueOr(CropFacts.FRUITS_PER_PLANT, new Range(1, 1));
     List<Reason> reasons =
         new ArrayList<>(List.of(wish, take.reason(), perWeek.reason(), site.hands().reason()));
-    seed.planting().plants().ifPresent(p -> reasons.add(p.reason()));
+    standing.ifPresent(p -> reasons.add(p.reason()));
+    if (set.value() > 0) {
+      reasons.add(set.reason());
+    }
     site.morningsAWeek().ifPresent(m -> reasons.add(m.reason()));
     seed.date(Event.FIRST_FRUITING).ifPresent(d -> reasons.add(d.reason()));
     reasons.add(
@@ -127,13 +137,14 @@ final class HandPollination {
         self,
         emasculate,
         wanted,
+        set.value(),
         fromPlants,
         take.map(CropFacts.TakeRate::share),
         likely,
         sure.isPresent() ? Optional.of(sure.getAsInt()) : Optional.empty(),
         there,
         (int) Math.round(plants * carry.high()),
-        new BetaBinomial(there, a, b).atLeast(wanted),
+        new BetaBinomial(there, a, b).atLeast(left),
         from,
         until,
         mornings,
@@ -141,7 +152,9 @@ final class HandPollination {
         stop(wanted, fromPlants),
         Reason.derived(
             wanted
-                + " fruits wanted: "
+                + " fruits wanted"
+                + (set.value() > 0 ? ", " + set.value() + " of them set" : "")
+                + ": "
                 + likely
                 + " flowers as likely as not"
                 + (sure.isPresent() ? ", " + sure.getAsInt() + " to be sure in 19 of 20" : ""),

@@ -15,9 +15,10 @@ import slipday.measure.Reasoned;
  * @param pollenParent whose males are used; the same planting for selfs and sibs
  * @param emasculate whether the flower's own anthers must come off the evening before
  * @param wanted fruits wanted
+ * @param set fruits of them that took, by the record
  * @param fromPlants the least number of plants they should come from, where told
  * @param take the share that takes, mean of what is known
- * @param flowersLikely flowers after which the fruits are as likely there as not
+ * @param flowersLikely flowers after which the fruits still wanted are as likely there as not
  * @param flowersSure flowers after which they are there in 19 of 20 cases; empty where more than
  *     9,999
  * @param flowersThere flowers that open in the window on all plants, usual figure
@@ -36,6 +37,7 @@ public record PollinationPlan(
     boolean selfing,
     boolean emasculate,
     int wanted,
+    int set,
     Optional<Integer> fromPlants,
     Reasoned<Double> take,
     int flowersLikely,
@@ -48,4 +50,10 @@ public record PollinationPlan(
     int mornings,
     int aMorning,
     String stop,
-    Reason reason) {}
+    Reason reason) {
+
+  /** Fruits still wanted. */
+  public int left() {
+    return Math.max(0, wanted - set);
+  }
+}

@@ -40,7 +40,7 @@ public final class SeasonBuilder {
 
   private static List<PollinationPlan> pollinations(
       Garden garden, Map<String, PlantingSeason> plantings) {
-    HandPollination hand = new HandPollination(garden.site());
+    HandPollination hand = new HandPollination(garden);
     List<PollinationPlan> plans = new ArrayList<>();
     plantings.values().stream()
         .filter(PlantingSeason::flowers)

@@ -30,11 +30,16 @@ final class Walk {
 
   /** The traces of a planting set out (or sown in place) on a slot. */
   Traces walk(Needs needs, int start) {
+    return walk(needs, start, Seen.NOTHING);
+  }
+
+  /** The same where some of its days are recorded: no frost came before those. */
+  Traces walk(Needs needs, int start, Seen seen) {
     Traces traces = new Traces(years());
     for (int year = 0; year < years(); year++) {
-      int end = kill(needs, year);
+      int end = Math.max(kill(needs, year), seen.alive() + 1);
       for (int pace = 0; pace < Traces.PACES; pace++) {
-        new Sample(needs, start, year, pace, end, traces).run();
+        new Sample(needs, start, seen, year, pace, end, traces).run();
       }
     }
     return traces;
@@ -99,14 +104,16 @@ final class Walk {
   private final class Sample {
     private final Needs needs;
     private final int start;
+    private final Seen seen;
     private final int year;
     private final int pace;
     private final int end;
     private final Traces traces;
 
-    Sample(Needs needs, int start, int year, int pace, int end, Traces traces) {
+    Sample(Needs needs, int start, Seen seen, int year, int pace, int end, Traces traces) {
       this.needs = needs;
       this.start = start;
+      this.seen = seen;
       this.year = year;
       this.pace = pace;
       this.end = end;
@@ -115,7 +122,7 @@ final class Walk {
 
     void run() {
       int sown = start - needs.age();
-      int up = emergence(needs, sown, year);
+      int up = seen.up().orElseGet(() -> emergence(needs, sown, year));
       set(Event.SOW, sown);
       set(Event.PLANT_OUT, start);
       if (up >= end) {
@@ -125,18 +132,31 @@ final class Walk {
       if (needs.flowers().isEmpty()) {
         return;
       }
-      int fruiting = firstFruiting(needs.flowers().get(), sown, up);
+      int fruiting = fruiting(needs.flowers().get(), sown, up);
       if (fruiting >= end) {
         return;
       }
       set(Event.FIRST_FRUITING, fruiting);
       if (needs.hasMales()) {
-        int males = fruiting - (int) Math.round(needs.malesEarlier()[pace]);
-        set(Event.FIRST_MALE, Math.max(up, males));
+        set(Event.FIRST_MALE, seen.males().orElse(Math.max(up, fruiting - malesEarlier())));
       }
       int bloomEnds = Math.min(end, fruiting + (int) Math.round(needs.blooms()[pace])) - 1;
       set(Event.BLOOM_ENDS, bloomEnds);
       fruit(fruiting, bloomEnds);
+    }
+
+    private int malesEarlier() {
+      return (int) Math.round(needs.malesEarlier()[pace]);
+    }
+
+    /** As seen, or so long after the males that were seen, or as reckoned. */
+    private int fruiting(Stage stage, int sown, int up) {
+      if (seen.fruiting().isPresent()) {
+        return seen.fruiting().getAsInt();
+      }
+      return seen.males().isPresent() && needs.hasMales()
+          ? seen.males().getAsInt() + malesEarlier()
+          : firstFruiting(stage, sown, up);
     }
 
     private void set(Event event, int slot) {

@@ -67,6 +67,7 @@ class MorningsTest {
         p.selfing(),
         p.emasculate(),
         p.wanted(),
+        p.set(),
         p.fromPlants(),
         p.take(),
         p.flowersLikely(),
