@@ -12,9 +12,12 @@ final class Titles {
 
   /** Which model the dates are from. */
   static String model(SeasonData season) {
-    return season.weatherYears() > 0
-        ? "Walked through " + Lines.count(season.weatherYears(), "weather year") + ".\n"
-        : "In calendar days, from the plan's own frost dates: there is no weather year to walk through.\n"
-            + "Cold soil, cold nights, frost pockets and covers are not counted in.\n";
+    if (season.weatherYears() > 0) {
+      return "Walked through " + Lines.count(season.weatherYears(), "weather year") + ".\n";
+    }
+    return """
+        In calendar days, from the plan's own frost dates: there is no weather year to walk through.
+        Cold soil, cold nights, frost pockets and covers are not counted in.
+        """;
   }
 }
