@@ -58,7 +58,7 @@ public final class Resolver {
     of(Declaration.BED).forEach(places::bed);
     of(Declaration.NEIGHBOUR).forEach(b -> places.outsider(b, false));
     of(Declaration.VOLUNTEER).forEach(b -> places.outsider(b, true));
-    SeedResolver seed = new SeedResolver(findings, crops);
+    SeedResolver seed = new SeedResolver(findings, season, crops);
     of(Declaration.LINE).forEach(seed::line);
     of(Declaration.LOT).forEach(seed::lot);
     Optional<RecordResolver> record =

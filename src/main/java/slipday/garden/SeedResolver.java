@@ -14,12 +14,14 @@ import slipday.measure.Reasoned;
 /** Lines and the seed of them that is in hand. */
 final class SeedResolver {
   private final List<Finding> findings;
+  private final Optional<SeasonYear> season;
   private final CropResolver crops;
   private final Names<Line> lines;
   private final Names<Lot> lots;
 
-  SeedResolver(List<Finding> findings, CropResolver crops) {
+  SeedResolver(List<Finding> findings, Optional<SeasonYear> season, CropResolver crops) {
     this.findings = findings;
+    this.season = season;
     this.crops = crops;
     this.lines = new Names<>("line", findings);
     this.lots = new Names<>("lot", findings);
@@ -93,6 +95,7 @@ final class SeedResolver {
       lots.addSpoilt(block, "name");
       return;
     }
+    block.find(PlanClauses.HARVESTED).ifPresent(this::checkHarvest);
     lots.add(
         new Lot(
             name,
@@ -119,6 +122,20 @@ final class SeedResolver {
                 .toList(),
             block.find(PlanClauses.KEEP_BACK).map(c -> reasoned(c, c.bound().count("count"))),
             new Places(block)));
+  }
+
+  private void checkHarvest(BoundClause c) {
+    season
+        .filter(s -> c.bound().count("year") > s.last().getYear())
+        .ifPresent(
+            s ->
+                findings.add(
+                    Finding.error(
+                            "date-outside-season",
+                            c.span(),
+                            "Seed can't be in hand before it is harvested.")
+                        .also(s.span(), "the season of the plan")
+                        .withHelp("Write the year the seed was taken.")));
   }
 
   private static <T> Reasoned<T> reasoned(BoundClause c, T value) {

@@ -103,4 +103,27 @@ class ImpossibleStatementsTest {
     assertThat(Plans.check(plan).season()).isPresent();
     assertThat(found.isEmpty()).isEqualTo(take.startsWith("100"));
   }
+
+  @Test
+  void seedOfTheFutureIsTold() {
+    String plan = RulePage.preamble() + "\n" + SEED;
+    String lot = "of             ropewalk\n";
+    assertThat(
+            Plans.of(
+                Plans.check(plan.replace(lot, lot + "  harvested 2035\n")), "date-outside-season"))
+        .hasSize(1);
+    assertThat(
+            Plans.of(
+                Plans.check(plan.replace(lot, lot + "  harvested 2026\n")), "date-outside-season"))
+        .isEmpty();
+  }
+
+  @Test
+  void aSouthernSeasonOfOneYearIsExplained() {
+    String plan = site("S", "20 October", "5 May") + "\n" + SEED + "  plants 6\n";
+    assertThat(Plans.of(Plans.check(plan.replace("2027-28", "2027")), "impossible-season"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.help()).contains("write `season 2027-28`"));
+    assertThat(Plans.of(Plans.check(plan), "impossible-season")).isEmpty();
+  }
 }

@@ -62,7 +62,9 @@ public final class OtherSpeciesPollen implements Rule {
     exposure.reason().from().stream().findFirst().ifPresent(report::fact);
     if (exposure.source().isBitter()) {
       report.note(
-          "Its fruit is bitter and poisonous. Taste each plant of this seed raw before anything"
+          "The fruit of "
+              + Words.tick(exposure.source().crop().name())
+              + " is bitter and poisonous. Taste each plant of this seed raw before anything"
               + " else: touch it to the tongue and spit it out.");
     }
   }
