@@ -20,6 +20,7 @@ final class Commands {
     commands.put("calendar", CalendarCommand::spec);
     commands.put("why", WhyCommand::spec);
     commands.put("explain", ExplainCommand::spec);
+    commands.put("descent", DescentCommand::spec);
     commands.put("climate", ClimateCommand::spec);
     commands.put("crops", CropsCommand::spec);
     commands.put("format", FormatCommand::spec);

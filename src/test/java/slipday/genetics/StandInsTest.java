@@ -35,6 +35,25 @@ class StandInsTest {
     assertThat(built.name(0)).endsWith("(stand-in)");
   }
 
+  /** The series of Falconer and Mackay 1996, table 5.1 (from memory), begun at a selfed F1. */
+  @ParameterizedTest
+  @CsvSource({
+    "F3, 0.75",
+    "F2 sib 1, 0.5",
+    "F2 sib 2, 0.625",
+    "BC2F1, 0.75",
+    "BC1F2, 0.75",
+    "OP, 0"
+  })
+  void plantsOfALabel(String label, double inbreeding) {
+    Pedigree.Builder pedigree = Pedigree.begin(0);
+    StandIns.Parents cross =
+        new StandIns.Parents(pedigree.founder("a", 1), pedigree.founder("b", 1));
+    PlainGeneration generation = (PlainGeneration) Generation.parse(label).value().orElseThrow();
+    int plant = StandIns.parents(pedigree, "lot", generation, cross).plant(pedigree, "plant");
+    assertThat(pedigree.build().inbreeding(plant)).isCloseTo(inbreeding, within(1e-12));
+  }
+
   @Test
   void whatCannotBe() {
     Pedigree.Builder pedigree = Pedigree.begin(0);

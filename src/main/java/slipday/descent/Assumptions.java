@@ -1,0 +1,95 @@
+package slipday.descent;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import slipday.garden.Lot;
+
+/** What a descent rests on that nobody recorded; each kind is told once, with all it concerns. */
+final class Assumptions {
+  private final Set<String> founders = new LinkedHashSet<>();
+  private final Map<String, Set<String>> named = new LinkedHashMap<>();
+
+  /** A founder; lines and lots that nobody says are akin. */
+  void founder(String name) {
+    founders.add(name);
+  }
+
+  void unknownInbreeding(Lot lot) {
+    add("How inbred plants of % are is not told; they are taken as not inbred at all.", lot);
+  }
+
+  void inbred(Lot lot) {
+    add("Plants of % are taken as fully inbred and alike, as the label says.", lot);
+  }
+
+  void standIns(Lot lot, String label) {
+    add(
+        "% says "
+            + label
+            + " and its ancestors are not recorded: stand-ins take their place; all of its plants"
+            + " are taken as of one plant of the generation before.",
+        lot);
+  }
+
+  void parentsInbred(Lot lot) {
+    add("The parents of the cross that % comes from are taken as fully inbred.", lot);
+  }
+
+  void open(Lot lot) {
+    add(
+        "The pollen parent of % is unknown; it is taken as unrelated and another for each plant,"
+            + " so inbreeding may be more than is said.",
+        lot);
+  }
+
+  void doubtful(String seed) {
+    add("Whether % is a cross or a self is not proved; it is taken as the cross.", seed);
+  }
+
+  void mixed(Lot lot) {
+    add("Some plants of % proved to be selfed and some crossed; all are taken as crossed.", lot);
+  }
+
+  void bulk(Lot lot, boolean counted) {
+    add(
+        counted
+            ? "% is of several fruits; its figures are means over them by their seed."
+            : "% is of several fruits, not all counted; its figures are means, each fruit alike.",
+        lot);
+  }
+
+  void unnumbered(String fruit) {
+    add(
+        "The record names no one plant as parent of %; it is taken as a plant not used elsewhere.",
+        fruit.replace(" (pollen)", ""));
+  }
+
+  private void add(String sentence, Lot lot) {
+    add(sentence, "`" + lot.name() + "`");
+  }
+
+  private void add(String sentence, String name) {
+    named.computeIfAbsent(sentence, s -> new LinkedHashSet<>()).add(name);
+  }
+
+  List<String> sentences() {
+    List<String> all = new ArrayList<>();
+    if (founders.size() > 1) {
+      all.add("Founders are taken as not related to one another: " + listed(founders) + ".");
+    }
+    named.forEach((sentence, names) -> all.add(sentence.replace("%", listed(names))));
+    return all;
+  }
+
+  private static String listed(Collection<String> names) {
+    List<String> all = List.copyOf(names);
+    return all.size() == 1
+        ? all.get(0)
+        : String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.get(all.size() - 1);
+  }
+}

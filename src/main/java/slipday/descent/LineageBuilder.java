@@ -1,0 +1,294 @@
+package slipday.descent;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import slipday.descent.Ancestor.Kind;
+import slipday.descent.Ancestor.Parent;
+import slipday.descent.Ancestor.Role;
+import slipday.garden.Garden;
+import slipday.garden.Lot;
+import slipday.garden.SeasonYear;
+import slipday.garden.record.Fact;
+import slipday.garden.record.Fruit;
+import slipday.garden.record.Mating;
+import slipday.garden.record.Plants;
+import slipday.garden.record.Subject;
+import slipday.genetics.Generation;
+import slipday.genetics.Pedigree;
+import slipday.measure.Reason;
+
+/**
+ * Gathers the plants a subject comes from: from a plant to its lot, from the lot to the fruits its
+ * seed was saved from, from a fruit to the plants that made it, and so on until nothing more is
+ * recorded.
+ */
+final class LineageBuilder {
+  private final SeasonYear season;
+  private final Births births;
+  private final Pedigree.Builder pedigree = Pedigree.begin(0);
+  private final Notation notation = new Notation();
+  private final Assumptions assumptions = new Assumptions();
+  private final Founders founders;
+  private final Map<String, Integer> plants = new HashMap<>();
+  private final Map<Integer, Ancestor> ancestors = new HashMap<>();
+
+  LineageBuilder(Garden garden) {
+    this.season = garden.season();
+    this.births = new Births(garden.record());
+    this.founders = new Founders(garden, births, pedigree, notation, assumptions, ancestors);
+  }
+
+  Lineage lineage(Subject subject, Optional<Subject> with) {
+    int first = individual(subject, "");
+    Optional<Integer> sib =
+        subject instanceof Plants ? Optional.empty() : Optional.of(individual(subject, "another"));
+    Optional<Integer> second = with.map(w -> individual(w, "other"));
+    Pedigree built = pedigree.build();
+    List<Ancestor> before = before(first);
+    second.map(this::before).ifPresent(before::addAll);
+    return new Lineage(
+        ancestor(first),
+        List.copyOf(new LinkedHashMap<>(byNumber(before)).values()),
+        built.inbreeding(first),
+        built.heterozygosity(first),
+        sib.map(s -> built.coancestry(first, s)),
+        notation.of(first),
+        second.map(
+            s ->
+                new Lineage.Other(
+                    ancestor(s), built.inbreeding(s), notation.of(s), built.coancestry(first, s))),
+        assumptions.sentences());
+  }
+
+  private static Map<Integer, Ancestor> byNumber(List<Ancestor> all) {
+    Map<Integer, Ancestor> each = new LinkedHashMap<>();
+    all.forEach(a -> each.putIfAbsent(a.number(), a));
+    return each;
+  }
+
+  private Ancestor ancestor(int individual) {
+    return java.util.Objects.requireNonNull(ancestors.get(individual));
+  }
+
+  /** An ancestor and all before it, nearest first. */
+  private List<Ancestor> before(int individual) {
+    Map<Integer, Ancestor> found = new LinkedHashMap<>();
+    List<Integer> open = new ArrayList<>(List.of(individual));
+    for (int i = 0; i < open.size(); i++) {
+      Ancestor next = ancestor(open.get(i));
+      if (found.putIfAbsent(next.number(), next) == null) {
+        next.parents().forEach(p -> p.number().ifPresent(open::add));
+      }
+    }
+    return new ArrayList<>(found.values());
+  }
+
+  /**
+   * @param which tells draws of one lot or fruit apart; a plant is always itself
+   */
+  private int individual(Subject subject, String which) {
+    if (subject instanceof Plants plant) {
+      return plant(plant, "");
+    }
+    if (subject instanceof Fruit fruit) {
+      return seed(fruit, which);
+    }
+    if (subject instanceof Subject.OfLot of) {
+      return ofLot(of.lot(), "lot " + which + " " + of.lot().name(), Kind.SEED, of.lot().name());
+    }
+    throw new IllegalArgumentException("descent of " + subject);
+  }
+
+  private int seed(Fruit fruit, String which) {
+    String key = "seed " + which + " " + fruit.year() + " " + fruit.tag();
+    Integer known = plants.get(key);
+    if (known != null) {
+      return known;
+    }
+    boolean certain = !births.mayBeSelf(fruit);
+    if (!certain) {
+      assumptions.doubtful("the seed of `" + fruit.tag() + "`");
+    }
+    Optional<Generation> generation = births.seedOf(fruit, certain);
+    Pair pair = pair(fruit, false);
+    String name = "seed of " + fruit.tag() + ofYear(fruit.year());
+    int made = pair.offspring(name, name);
+    Optional<String> line =
+        !fruit.mating().isCross()
+            ? Optional.of(fruit.seedParent().stand().lot().line().name())
+            : Optional.empty();
+    plants.put(key, made);
+    ancestors.put(
+        made,
+        new Ancestor(
+            made,
+            Kind.SEED,
+            name,
+            Optional.empty(),
+            line,
+            generation.map(Generation::print),
+            pair.how,
+            Optional.of(fruit.at().reason()),
+            pair.parents()));
+    return made;
+  }
+
+  /**
+   * @param of the fruit it is a parent of, should it have no number
+   */
+  private int plant(Plants plant, String of) {
+    String place = plant.stand().year() + " " + plant.stand().name();
+    String key = place + plant.plant().map(n -> " plant " + n).orElse(" of " + of);
+    String name =
+        plant.plant().isPresent() ? plant.toString() : "a plant of " + plant.stand().name();
+    if (plant.plant().isEmpty()) {
+      assumptions.unnumbered(of);
+    }
+    return ofLot(plant.stand().lot(), key, Kind.PLANT, name + ofYear(plant.stand().year()));
+  }
+
+  private String ofYear(int year) {
+    return year == season.year()
+        ? ""
+        : " of " + new SeasonYear(year, season.acrossNewYear(), season.span()).label();
+  }
+
+  /** One plant of a lot. */
+  private int ofLot(Lot lot, String key, Kind kind, String name) {
+    Integer known = plants.get(key);
+    if (known != null) {
+      return known;
+    }
+    List<Fact.Saved> takings = births.of(lot);
+    int made = takings.isEmpty() ? founders.of(lot, kind, name) : born(lot, takings, kind, name);
+    plants.put(key, made);
+    return made;
+  }
+
+  private int born(Lot lot, List<Fact.Saved> takings, Kind kind, String name) {
+    List<Pair> pairs = takings.stream().map(t -> pair(lot, t)).toList();
+    int made;
+    if (pairs.size() == 1) {
+      made = pairs.get(0).offspring(name, lot.name());
+    } else {
+      made = bulk(lot, takings, pairs, name);
+    }
+    Reason first = takings.get(0).at().reason();
+    ancestors.put(
+        made,
+        new Ancestor(
+            made,
+            kind,
+            name,
+            Optional.of(lot.name()),
+            Optional.of(lot.line().name()),
+            births.generation(lot).map(Generation::print),
+            pairs.stream().map(p -> p.how).distinct().collect(Collectors.joining("; ")),
+            Optional.of(first),
+            pairs.stream().flatMap(p -> p.parents().stream()).distinct().toList()));
+    return made;
+  }
+
+  private int bulk(Lot lot, List<Fact.Saved> takings, List<Pair> pairs, String name) {
+    boolean counted = takings.stream().allMatch(t -> t.seeds().filter(n -> n > 0).isPresent());
+    assumptions.bulk(lot, counted);
+    List<Pedigree.Fruit> fruits = new ArrayList<>();
+    for (int i = 0; i < pairs.size(); i++) {
+      double seeds = counted ? takings.get(i).seeds().orElseThrow() : 1;
+      fruits.add(new Pedigree.Fruit(seeds, pairs.get(i).seed, pairs.get(i).pollen));
+    }
+    int made = pedigree.ofBulk(name, fruits);
+    notation.mixed(made, pairs.stream().map(p -> p.seed).toList());
+    boolean within =
+        pairs.stream()
+            .allMatch(p -> p.pollen.isPresent() && sameCross(p.seed, p.pollen.getAsInt()));
+    if (!within) {
+      notation.unclear(made);
+    }
+    return made;
+  }
+
+  private boolean sameCross(int one, int other) {
+    return notation.of(one).equals(notation.of(other));
+  }
+
+  private Pair pair(Lot lot, Fact.Saved taking) {
+    if (taking.from() instanceof Fruit fruit) {
+      if (births.isDoubtful(lot)) {
+        assumptions.doubtful("`" + lot.name() + "`");
+      }
+      boolean self = births.verdict(lot).filter(v -> v == Fact.Verdict.A_SELF).isPresent();
+      births
+          .verdict(lot)
+          .filter(v -> v == Fact.Verdict.MIXED)
+          .ifPresent(v -> assumptions.mixed(lot));
+      return pair(fruit, self);
+    }
+    assumptions.open(lot);
+    Plants mother = (Plants) taking.from();
+    String fruit = "the unmarked fruit that `" + lot.name() + "` is from";
+    return new Pair(plant(mother, fruit), OptionalInt.empty(), "open-pollinated");
+  }
+
+  /**
+   * @param provedSelf whether a cross proved to be a self when it was grown out
+   */
+  private Pair pair(Fruit fruit, boolean provedSelf) {
+    String of = "`" + fruit.tag() + "`" + ofYear(fruit.year());
+    int seed = plant(fruit.seedParent(), of);
+    String made = " " + fruit.date() + ", tag " + fruit.tag();
+    if (fruit.mating() == Mating.SELF || provedSelf) {
+      String how = provedSelf ? "crossed, but proved a self," : "selfed";
+      return new Pair(seed, OptionalInt.of(seed), how + made);
+    }
+    String how =
+        switch (fruit.mating()) {
+          case SIB -> "sibbed";
+          case CROSS -> "crossed";
+          default -> "backcrossed";
+        };
+    int pollen = plant(fruit.pollenParent(), of + " (pollen)");
+    return new Pair(seed, OptionalInt.of(pollen), how + made);
+  }
+
+  /** The plants that made a fruit. */
+  private final class Pair {
+    private final int seed;
+    private final OptionalInt pollen;
+    private final String how;
+
+    Pair(int seed, OptionalInt pollen, String how) {
+      this.seed = seed;
+      this.pollen = pollen;
+      this.how = how;
+    }
+
+    int offspring(String name, String otherwise) {
+      if (pollen.isEmpty()) {
+        int made = pedigree.offspring(name, seed);
+        notation.open(made, seed, otherwise);
+        return made;
+      }
+      int made = pedigree.offspring(name, seed, pollen.getAsInt());
+      notation.crossed(made, seed, pollen.getAsInt(), otherwise);
+      return made;
+    }
+
+    List<Parent> parents() {
+      if (pollen.isPresent() && pollen.getAsInt() == seed) {
+        return List.of(new Parent(Role.BOTH, Optional.of(seed)));
+      }
+      return List.of(
+          new Parent(Role.SEED_PARENT, Optional.of(seed)),
+          new Parent(
+              Role.POLLEN_PARENT,
+              pollen.isPresent() ? Optional.of(pollen.getAsInt()) : Optional.empty()));
+    }
+  }
+}
