@@ -56,22 +56,27 @@ final class FrostOrder {
       report(
           c,
           clause,
-          "`%s` is not %s than the usual day."
-              .formatted(day.span().text(), late ? "later" : "earlier"));
+          "`"
+              + day.span().text()
+              + "` is not "
+              + (late ? "later" : "earlier")
+              + " than the usual day.");
     } else if (share <= 0 || share >= HALF) {
       report(
           c,
           clause,
-          "The odds of frost %s `%s` are more than none and less than half of the years."
-              .formatted(late ? "after" : "before", day.span().text()));
+          "The odds of frost "
+              + (late ? "after" : "before")
+              + " `"
+              + day.span().text()
+              + "` are more than none and less than half of the years.");
     }
   }
 
   private void report(BoundClause c, Clause clause, String message) {
     findings.add(
         Finding.error("impossible-date", c.span(), message)
-            .withHelp(
-                "The usual day is the middle of the years: `%s`.".formatted(clause.example())));
+            .withHelp("The usual day is the middle of the years: `" + clause.example() + "`."));
   }
 
   private int place(BoundClause c) {

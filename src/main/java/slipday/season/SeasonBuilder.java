@@ -1,6 +1,5 @@
 package slipday.season;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,24 +34,6 @@ public final class SeasonBuilder {
         List.copyOf(new Crossing(garden, all).exposures()),
         nickings,
         apart,
-        pollinations(garden, plantings));
-  }
-
-  private static List<PollinationPlan> pollinations(
-      Garden garden, Map<String, PlantingSeason> plantings) {
-    HandPollination hand = new HandPollination(garden);
-    List<PollinationPlan> plans = new ArrayList<>();
-    plantings.values().stream()
-        .filter(PlantingSeason::flowers)
-        .forEach(p -> hand.within(p).ifPresent(plans::add));
-    garden.crosses().stream()
-        .forEach(
-            cross -> {
-              PlantingSeason seed = plantings.get(cross.seedParent().name());
-              if (seed != null && seed.flowers()) {
-                hand.of(cross, seed).ifPresent(plans::add);
-              }
-            });
-    return plans;
+        new HandPollination(garden).plans(garden.crosses(), plantings));
   }
 }

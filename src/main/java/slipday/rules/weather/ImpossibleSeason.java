@@ -1,5 +1,6 @@
 package slipday.rules.weather;
 
+import java.util.Locale;
 import slipday.finding.Level;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
@@ -42,8 +43,11 @@ public final class ImpossibleSeason implements Rule {
     int year = garden.season().first().getYear();
     boolean oneYear = year == garden.season().last().getYear();
     return garden.site().place().value().isSouthern() && oneYear
-        ? "South of the equator the season runs over the new year: write `season %d-%02d`. "
-            .formatted(year, (year + 1) % 100)
+        ? String.format(
+            Locale.ROOT,
+            "South of the equator the season runs over the new year: write `season %d-%02d`. ",
+            year,
+            (year + 1) % 100)
         : "";
   }
 
