@@ -2,7 +2,7 @@ package slipday.climate;
 
 import java.time.LocalDate;
 import java.time.Year;
-import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -18,8 +18,20 @@ public record SeasonAxis(Hemisphere hemisphere, int year) {
 
   private static final int FIRST_OF_JULY = 181;
   private static final int LEAP_DAY_OF_YEAR = 60;
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+  private static final List<String> MONTHS =
+      List.of(
+          "January",
+          "February",
+          "March",
+          "April",
+          "May",
+          "June",
+          "July",
+          "August",
+          "September",
+          "October",
+          "November",
+          "December");
 
   public static SeasonAxis northern(int year) {
     return new SeasonAxis(Hemisphere.NORTH, year);
@@ -76,7 +88,8 @@ public record SeasonAxis(Hemisphere hemisphere, int year) {
 
   /** {@code 14 May}: a slot as a gardener says it. */
   public String dayText(double slot) {
-    return DAY.format(dateOf((int) Math.round(slot)));
+    LocalDate date = dateOf((int) Math.round(slot));
+    return date.getDayOfMonth() + " " + MONTHS.get(date.getMonthValue() - 1);
   }
 
   private int slotOf(int month, int day) {

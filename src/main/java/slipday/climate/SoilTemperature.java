@@ -84,6 +84,9 @@ public final class SoilTemperature {
 
   /** What the readings add on a slot: all within ten days of one, nothing sixty days from any. */
   double shiftAt(int slot) {
+    if (readings.isEmpty()) {
+      return 0;
+    }
     int nearest =
         readings.stream().mapToInt(r -> Math.abs(r.slot() - slot)).min().orElse(NONE_BEYOND);
     double share = (double) (NONE_BEYOND - nearest) / (NONE_BEYOND - FULL_WITHIN);

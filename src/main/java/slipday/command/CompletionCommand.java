@@ -13,7 +13,7 @@ final class CompletionCommand {
             "slipday completion > ~/.local/share/bash-completion/completions/slipday")
         .runs(
             args -> {
-              streams.out().print(AutoComplete.bash("slipday", Main.commandLine(streams)));
+              streams.out().print(AutoComplete.bash("slipday", Main.whole(streams)));
               return Exit.CLEAN;
             });
   }

@@ -8,12 +8,15 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code slipday}: a season plan in text becomes dates, crossings and a calendar. */
 public final class Main {
+  private static final String NAME = "slipday";
+
   private Main() {}
 
   public static void main(String[] args) {
@@ -49,7 +52,7 @@ public final class Main {
   }
 
   static int run(Streams streams, String... args) {
-    int code = commandLine(streams, args).execute(args);
+    int code = execute(streams, args);
     streams.out().flush();
     String failure = streams.out().failure().orElse("");
     if (!failure.isEmpty()) {
@@ -61,14 +64,25 @@ public final class Main {
   }
 
   /** Only the command asked for is made ready, since to make them all takes a while. */
-  static CommandLine commandLine(Streams streams, String... args) {
+  private static int execute(Streams streams, String... args) {
+    Optional<CommandSpec> asked =
+        args.length == 0 ? Optional.empty() : Commands.named(args[0], streams);
+    if (asked.isEmpty()) {
+      return whole(streams).execute(args);
+    }
+    CommandSpec command = asked.get().name(NAME + " " + args[0]);
+    return ready(new CommandLine(command), streams)
+        .execute(Arrays.copyOfRange(args, 1, args.length));
+  }
+
+  /** Every command. */
+  static CommandLine whole(Streams streams) {
     CommandSpec root = root(streams);
-    String asked = Arrays.stream(args).filter(a -> !a.startsWith("-")).findFirst().orElse("");
-    Commands.named(asked, streams)
-        .ifPresentOrElse(
-            command -> root.addSubcommand(asked, command),
-            () -> Commands.all(streams).forEach(root::addSubcommand));
-    CommandLine line = new CommandLine(root);
+    Commands.all(streams).forEach(root::addSubcommand);
+    return ready(new CommandLine(root), streams);
+  }
+
+  private static CommandLine ready(CommandLine line, Streams streams) {
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setOut(streams.out().printer());
     line.setErr(streams.err().printer());
@@ -91,8 +105,8 @@ public final class Main {
                   streams.err().print(args.parsed().commandSpec().commandLine().getUsageMessage());
                   return Exit.UNUSABLE;
                 });
-    root.name("slipday");
-    root.version("slipday " + Version.number());
+    root.name(NAME);
+    root.version(NAME + " " + Version.number());
     root.usageMessage().synopsisSubcommandLabel("COMMAND");
     root.addOption(
         OptionSpec.builder("-V", "--version")

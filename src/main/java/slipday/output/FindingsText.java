@@ -32,7 +32,8 @@ public final class FindingsText {
     StringBuilder out = new StringBuilder();
     String head = finding.level().word() + "[" + finding.rule() + "]";
     String allowed = finding.allowed().isPresent() ? " (allowed)" : "";
-    String wrapped = Lines.hung(head + allowed + ": ", finding.message());
+    String wrapped =
+        String.join("\n", Lines.wrapped(head + allowed + ": ", "    ", finding.message())) + "\n";
     out.append(ink.of(finding.level(), head)).append(wrapped.substring(head.length()));
     int gutter = gutter(finding);
     finding.place().ifPresent(place -> place(place, '^', gutter, finding.level(), out));

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Label;
+import slipday.rules.RuleCatalog;
+import slipday.rules.RulePage;
 import slipday.source.Source;
 import slipday.source.Span;
 
@@ -52,6 +54,19 @@ public final class Sarif {
   private static Map<String, Object> rule(String id) {
     Map<String, Object> rule = new LinkedHashMap<>();
     rule.put("id", id);
+    RulePage.of(id)
+        .ifPresent(
+            page -> {
+              rule.put("shortDescription", message(page.sentence()));
+              rule.put("fullDescription", message(page.section("Why it matters")));
+              Map<String, Object> help = new LinkedHashMap<>();
+              help.put("text", page.text());
+              help.put("markdown", page.text());
+              rule.put("help", help);
+            });
+    RuleCatalog.rule(id)
+        .ifPresent(
+            known -> rule.put("defaultConfiguration", Map.of("level", known.level().word())));
     return rule;
   }
 

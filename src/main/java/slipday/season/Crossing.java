@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import slipday.garden.Crop;
 import slipday.garden.CropFacts;
 import slipday.garden.FlowerCare;
@@ -30,7 +31,20 @@ final class Crossing {
   private final Map<String, String> groups = new HashMap<>();
   private final Map<Meets, Overlap.Meeting> meetings = new HashMap<>();
 
-  private record Meets(Traces donor, Event sheds, Traces receiver) {}
+  private record Meets(Traces donor, Event sheds, Traces receiver) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Meets meets
+          && donor.equals(meets.donor)
+          && sheds == meets.sheds
+          && receiver.equals(meets.receiver);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * donor.hashCode() + receiver.hashCode();
+    }
+  }
 
   Crossing(Garden garden, List<PlantingSeason> plantings) {
     this.garden = garden;

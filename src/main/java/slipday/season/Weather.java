@@ -1,8 +1,7 @@
 package slipday.season;
 
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import slipday.climate.DegreeDayMethod;
 import slipday.climate.DegreeDays;
 
@@ -19,12 +18,17 @@ final class Weather {
   private final double[][] lows;
   private final double[][] highs;
   private final double[][] soil;
-  private final Map<HeatKey, double[][]> heat = new HashMap<>();
-  private final Map<EmergenceKey, double[][]> emergence = new HashMap<>();
+  private final List<HeatSums> heat = new ArrayList<>();
+  private final List<EmergenceSums> emergence = new ArrayList<>();
 
-  private record HeatKey(double base, double limit, double warmer) {}
+  /** Asked for in the innermost loops: a look through a short list is quicker than a map. */
+  private record HeatSums(double base, double limit, double warmer, double[][] sums) {
+    boolean isOf(double otherBase, double otherLimit, double otherWarmer) {
+      return base == otherBase && limit == otherLimit && warmer == otherWarmer;
+    }
+  }
 
-  private record EmergenceKey(EmergenceTable table, double warmer) {}
+  private record EmergenceSums(EmergenceTable table, double warmer, double[][] sums) {}
 
   Weather(List<String> labels, double[][] lows, double[][] highs, double[][] soil) {
     this.labels = labels;
@@ -63,17 +67,24 @@ final class Weather {
 
   /** Heat up to (not including) each slot, °C-days: element 0 is 0. */
   double[] heat(int year, double base, double limit, double warmer) {
-    return heat.computeIfAbsent(new HeatKey(base, limit, warmer), this::heatSums)[year];
+    for (int i = 0; i < heat.size(); i++) {
+      if (heat.get(i).isOf(base, limit, warmer)) {
+        return heat.get(i).sums[year];
+      }
+    }
+    double[][] sums = heatSums(base, limit, warmer);
+    heat.add(new HeatSums(base, limit, warmer, sums));
+    return sums[year];
   }
 
-  private double[][] heatSums(HeatKey key) {
+  private double[][] heatSums(double base, double limit, double warmer) {
     double[][] sums = new double[years()][];
     for (int y = 0; y < years(); y++) {
       double[] sum = new double[slots() + 1];
       for (int s = 0; s < slots(); s++) {
-        double low = lows[y][s] + key.warmer;
-        double high = highs[y][s] + key.warmer;
-        sum[s + 1] = sum[s] + DegreeDays.ofDay(METHOD, low, high, key.base, key.limit);
+        double low = lows[y][s] + warmer;
+        double high = highs[y][s] + warmer;
+        sum[s + 1] = sum[s] + DegreeDays.ofDay(METHOD, low, high, base, limit);
       }
       sums[y] = sum;
     }
@@ -82,15 +93,23 @@ final class Weather {
 
   /** Progress of emergence up to each slot; a seed is up one whole after its sowing. */
   double[] emergence(int year, EmergenceTable table, double warmer) {
-    return emergence.computeIfAbsent(new EmergenceKey(table, warmer), this::emergenceSums)[year];
+    for (int i = 0; i < emergence.size(); i++) {
+      EmergenceSums each = emergence.get(i);
+      if (each.warmer == warmer && each.table.equals(table)) {
+        return each.sums[year];
+      }
+    }
+    double[][] sums = emergenceSums(table, warmer);
+    emergence.add(new EmergenceSums(table, warmer, sums));
+    return sums[year];
   }
 
-  private double[][] emergenceSums(EmergenceKey key) {
+  private double[][] emergenceSums(EmergenceTable table, double warmer) {
     double[][] sums = new double[years()][];
     for (int y = 0; y < years(); y++) {
       double[] sum = new double[slots() + 1];
       for (int s = 0; s < slots(); s++) {
-        sum[s + 1] = sum[s] + key.table.rate(soil[y][s] + key.warmer);
+        sum[s + 1] = sum[s] + table.rate(soil[y][s] + warmer);
       }
       sums[y] = sum;
     }
