@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import slipday.climate.SeasonAxis;
 import slipday.garden.Bed;
 import slipday.garden.CropFacts;
@@ -56,17 +55,6 @@ final class Forecaster {
           observed.days());
     }
 
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Kind kind
-          && facts.equals(kind.facts)
-          && seedSaved == kind.seedSaved
-          && bedColder == kind.bedColder
-          && start.equals(kind.start)
-          && soilWarmer.equals(kind.soilWarmer)
-          && cover.equals(kind.cover);
-    }
-
     /** Plantings with the same facts are mostly of one kind. */
     @Override
     public int hashCode() {
@@ -74,17 +62,7 @@ final class Forecaster {
     }
   }
 
-  private record KindAt(Kind kind, int start) {
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof KindAt at && start == at.start && kind.equals(at.kind);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * kind.hashCode() + start;
-    }
-  }
+  private record KindAt(Kind kind, int start) {}
 
   Forecaster(Garden garden, SeasonWeather climate) {
     this.garden = garden;
