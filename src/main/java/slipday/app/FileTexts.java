@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Level;
@@ -41,6 +43,24 @@ public final class FileTexts {
    */
   public static FileTexts withOverlays(Map<Path, String> overlays) {
     return new FileTexts(Map.copyOf(overlays));
+  }
+
+  /** Whether a path is a folder, on the disk or by a buffer that is open in it. */
+  boolean isFolder(Path path) {
+    return Files.isDirectory(path)
+        || overlays.keySet().stream().anyMatch(o -> path.equals(o.getParent()));
+  }
+
+  /** The files of a folder by name, buffers among them. */
+  List<Path> in(Path folder) throws IOException {
+    Set<Path> all = new TreeSet<>();
+    overlays.keySet().stream().filter(o -> folder.equals(o.getParent())).forEach(all::add);
+    if (Files.isDirectory(folder)) {
+      try (Stream<Path> entries = Files.list(folder)) {
+        entries.forEach(all::add);
+      }
+    }
+    return List.copyOf(all);
   }
 
   /** A file's text under the name people know it by; empty, with a finding, if it can't be used. */

@@ -11,7 +11,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
 import slipday.language.Binder;
@@ -85,7 +84,7 @@ final class Loader {
       return;
     }
     String prefix = prefix(from.name());
-    if (Files.isDirectory(target)) {
+    if (texts.isFolder(target)) {
       folder(target, prefix + written, at);
     } else {
       file(target, prefix + written, at);
@@ -110,8 +109,8 @@ final class Loader {
 
   private void folder(Path target, String name, Span at) {
     List<Path> inside = new ArrayList<>();
-    try (Stream<Path> entries = Files.list(target)) {
-      entries.filter(p -> p.toString().endsWith(".season")).sorted().forEach(inside::add);
+    try {
+      texts.in(target).stream().filter(p -> p.toString().endsWith(".season")).forEach(inside::add);
     } catch (IOException e) {
       findings.add(Finding.error("include-missing", at, "`" + name + "` can't be read."));
     }

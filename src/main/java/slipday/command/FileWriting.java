@@ -6,6 +6,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 
 /** Writes files whole or not at all: beside the place they are for, then moved there. */
@@ -21,7 +22,12 @@ final class FileWriting {
     try {
       Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
       beside = Files.createTempFile(target.getParent(), ".slipday", ".tmp");
-      Files.write(beside, text.getBytes(StandardCharsets.UTF_8));
+      // On the disk before it takes its place: after a crash the place holds the one or the other.
+      Files.write(
+          beside,
+          text.getBytes(StandardCharsets.UTF_8),
+          StandardOpenOption.WRITE,
+          StandardOpenOption.SYNC);
       keepPermissions(target, beside);
       move(beside, target);
     } catch (IOException e) {

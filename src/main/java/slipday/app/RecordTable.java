@@ -1,0 +1,163 @@
+package slipday.app;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import slipday.finding.Finding;
+import slipday.finding.Level;
+import slipday.finding.Nearest;
+import slipday.finding.Outcome;
+import slipday.measure.Dimension;
+import slipday.measure.Unit;
+
+/** Rows of a spreadsheet as lines of the record. */
+public final class RecordTable {
+  /** What a column can hold besides a trait. */
+  public static final List<String> FIELDS =
+      List.of(
+          "date",
+          "tag",
+          "planting",
+          "plant",
+          "by",
+          "by plant",
+          "state",
+          "weight",
+          "less",
+          "sweetness",
+          "fault");
+
+  private static final Set<String> FRUIT =
+      Set.of("picked", "weighed", "sweetness", "scored", "measured");
+  private static final Set<String> POLLINATIONS =
+      Set.of("selfed", "sibbed", "crossed", "backcrossed");
+
+  private final String verb;
+  private final Map<String, String> columns;
+
+  private RecordTable(String verb, Map<String, String> columns) {
+    this.verb = verb;
+    this.columns = columns;
+  }
+
+  /**
+   * @param verb what each row tells of, such as {@code picked}
+   * @param columns which column holds what: {@code date=Day,tag=Fruit,weight=Gross kg}
+   */
+  public static Outcome<List<RecordBook.Wish>> read(String text, String verb, String columns) {
+    if (!FRUIT.contains(verb) && !POLLINATIONS.contains(verb)) {
+      return wrong(
+          "A table can't tell what was `" + verb + "`.",
+          "Say `picked`, `weighed`, `selfed`, `sibbed`, `crossed` or `backcrossed`.");
+    }
+    Map<String, String> mapping = new LinkedHashMap<>();
+    for (String pair : columns.split(",")) {
+      int equals = pair.indexOf('=');
+      if (equals < 1 || equals == pair.length() - 1) {
+        return wrong(
+            "`" + pair.strip() + "` does not say which column holds what.",
+            "Write it as `date=Day,tag=Fruit`.");
+      }
+      mapping.put(
+          pair.substring(0, equals).strip().toLowerCase(Locale.ROOT),
+          pair.substring(equals + 1).strip());
+    }
+    return new RecordTable(verb, mapping).read(text);
+  }
+
+  private static Outcome<List<RecordBook.Wish>> wrong(String message, String help) {
+    return new Outcome<>(
+        List.of(),
+        List.of(Finding.placeless("unusable-file", Level.ERROR, message).withHelp(help)));
+  }
+
+  private Outcome<List<RecordBook.Wish>> read(String text) {
+    String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    CSVFormat format =
+        CSVFormat.RFC4180
+            .builder()
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .setIgnoreSurroundingSpaces(true)
+            .setIgnoreEmptyLines(true)
+            .setAllowMissingColumnNames(true)
+            .get();
+    try (CSVParser parser = CSVParser.parse(new StringReader(bare), format)) {
+      List<String> names = parser.getHeaderNames();
+      for (String column : columns.values()) {
+        if (!names.contains(column)) {
+          return wrong(
+              "The table has no column `" + column + "`.", Nearest.help(column, names, "column"));
+        }
+      }
+      List<RecordBook.Wish> wishes = new ArrayList<>();
+      long before = parser.getCurrentLineNumber();
+      for (CSVRecord row : parser) {
+        wishes.add(new RecordBook.Wish("line " + (before + 1), line(row)));
+        before = parser.getCurrentLineNumber();
+      }
+      return Outcome.of(wishes);
+    } catch (IOException
+        | IllegalArgumentException
+        | java.io.UncheckedIOException
+        | IllegalStateException e) {
+      return wrong(
+          "The table can't be read: " + e.getMessage(),
+          "Save it again as CSV, with names in its first line.");
+    }
+  }
+
+  private String line(CSVRecord row) {
+    StringBuilder line = new StringBuilder();
+    line.append(cell(row, "date").orElse("")).append(' ').append(verb).append(' ');
+    if (POLLINATIONS.contains(verb)) {
+      line.append(cell(row, "planting").orElse(""));
+      cell(row, "plant").ifPresent(p -> line.append(" plant ").append(p));
+      boolean sib = verb.equals("sibbed");
+      cell(row, "by").filter(b -> !sib).ifPresent(b -> line.append(" by ").append(b));
+      cell(row, "by plant").ifPresent(p -> line.append(sib ? " by plant " : " plant ").append(p));
+      cell(row, "tag").ifPresent(t -> line.append(", tag ").append(t));
+    } else {
+      line.append(cell(row, "tag").or(() -> cell(row, "planting")).orElse(""));
+      cell(row, "plant").ifPresent(p -> line.append(" plant ").append(p));
+      cell(row, "state").ifPresent(s -> line.append(", ").append(s));
+      cell(row, "weight").ifPresent(w -> line.append(", ").append(w));
+      cell(row, "less").ifPresent(w -> line.append(" less ").append(w));
+      cell(row, "sweetness").ifPresent(b -> line.append(", ").append(b));
+      cell(row, "fault").ifPresent(f -> line.append(", fault ").append(f));
+      columns.keySet().stream()
+          .filter(k -> !FIELDS.contains(k))
+          .forEach(
+              k -> cell(row, k).ifPresent(v -> line.append(", ").append(k).append(' ').append(v)));
+    }
+    return line.toString();
+  }
+
+  /** A cell with the unit its column's name ends with, where it has none of its own. */
+  private Optional<String> cell(CSVRecord row, String field) {
+    String column = columns.get(field);
+    if (column == null || !row.isSet(column) || row.get(column).isBlank()) {
+      return Optional.empty();
+    }
+    String value = row.get(column).strip();
+    boolean bare = value.matches("\\d+(\\.\\d+)?");
+    if (bare && field.equals("sweetness")) {
+      return Optional.of(value + " brix");
+    }
+    String last = column.replaceAll("[()\\[\\]]", " ").strip().replaceAll(".*\\s", "");
+    boolean unit =
+        Unit.named(last)
+            .filter(u -> u.dimension() == Dimension.MASS || u.dimension() == Dimension.LENGTH)
+            .isPresent();
+    return Optional.of(bare && unit ? value + " " + last : value);
+  }
+}
