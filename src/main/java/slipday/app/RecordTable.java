@@ -60,7 +60,7 @@ public final class RecordTable {
           "Say `picked`, `weighed`, `selfed`, `sibbed`, `crossed` or `backcrossed`.");
     }
     Map<String, String> mapping = new LinkedHashMap<>();
-    for (String pair : columns.split(",")) {
+    for (String pair : columns.split(",", -1)) {
       int equals = pair.indexOf('=');
       if (equals < 1 || equals == pair.length() - 1) {
         return wrong(
