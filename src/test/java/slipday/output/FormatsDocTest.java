@@ -3,12 +3,15 @@ package slipday.output;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Properties;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,6 +31,7 @@ class FormatsDocTest {
       Pattern.compile(
           "(?s)(/\\*\\*(?:(?!\\*/).)*\\*/\\s*)?(?:public )?record (\\w+)\\((.*?)\\)\\s*\\{");
   private static final Pattern PARAM = Pattern.compile("(?s)@param (\\w+) (.*?)(?=@param|$)");
+  private static final Properties GLOSSARY = glossary();
   private static final Pattern FORMAT = Pattern.compile("Head\\.of\\(\"([a-z-]+)\"\\)");
 
   private record Field(String name, String type, String says) {}
@@ -108,9 +112,33 @@ class FormatsDocTest {
     out.append("| field | is | means |\n| --- | --- | --- |\n");
     for (Field field : described.fields()) {
       out.append("| `").append(field.name()).append("` | ").append(kind(field.type()));
-      out.append(" | ").append(field.says()).append(" |\n");
+      out.append(" | ").append(meaning(described, field)).append(" |\n");
     }
     return out.toString();
+  }
+
+  /** What the record's own comment says of a field, or else the glossary. */
+  private static String meaning(Described described, Field field) {
+    if (!field.says().isEmpty()) {
+      return field.says();
+    }
+    String own = shown(described.name()) + "." + field.name();
+    String means = GLOSSARY.getProperty(own, GLOSSARY.getProperty(field.name(), ""));
+    assertThat(means)
+        .as("what `%s` means; src/test/resources/formats has no word of it", own)
+        .isNotEmpty();
+    return means;
+  }
+
+  private static Properties glossary() {
+    Properties words = new Properties();
+    try (Reader in =
+        Files.newBufferedReader(Path.of("src/test/resources/formats/fields.properties"))) {
+      words.load(in);
+      return words;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static String shown(String record) {
