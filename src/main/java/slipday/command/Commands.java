@@ -22,6 +22,7 @@ final class Commands {
     commands.put("explain", ExplainCommand::spec);
     commands.put("descent", DescentCommand::spec);
     commands.put("record", RecordCommand::spec);
+    commands.put("lots", LotsCommand::spec);
     commands.put("climate", ClimateCommand::spec);
     commands.put("crops", CropsCommand::spec);
     commands.put("format", FormatCommand::spec);

@@ -12,6 +12,7 @@ import slipday.output.data.CheckData;
 import slipday.output.data.ClimateData;
 import slipday.output.data.CropsData;
 import slipday.output.data.FindingData;
+import slipday.output.data.LotsData;
 import slipday.output.data.PlaceData;
 import slipday.output.data.ScheduleData;
 
@@ -148,6 +149,58 @@ public final class Tables {
         f.source(),
         f.place().file(),
         f.place().line());
+  }
+
+  public static String of(LotsData data) {
+    return table(
+        List.of(
+            "lot",
+            "line",
+            "crop",
+            "generation",
+            "cross",
+            "parents",
+            "seeds_left",
+            "at_most",
+            "age_years",
+            "tested_seedlings",
+            "tested_seeds",
+            "tested_year",
+            "germination_low",
+            "germination_usual",
+            "germination_high",
+            "grow_on_by",
+            "plants_wanted",
+            "seeds_to_sow",
+            "remnant",
+            "keep_back",
+            "may_be_bitter"),
+        data.lots().stream().map(Tables::lot));
+  }
+
+  private static List<Object> lot(LotsData.LotData l) {
+    return List.of(
+        l.name(),
+        l.line(),
+        l.crop(),
+        l.generation(),
+        l.cross(),
+        String.join("; ", l.parents()),
+        l.seedsLeft(),
+        l.atMost(),
+        l.age(),
+        l.test().map(LotsData.TestData::seedlings),
+        l.test().map(LotsData.TestData::seeds),
+        l.test().flatMap(LotsData.TestData::year),
+        l.germination().map(LotsData.GerminationData::low),
+        l.germination().map(LotsData.GerminationData::usual),
+        l.germination().map(LotsData.GerminationData::high),
+        l.growOnBy(),
+        l.plantsWanted(),
+        l.seedsToSow(),
+        l.remnant(),
+        l.keepBack(),
+        l.mayBeBitter());
   }
 
   static String table(List<String> headings, Stream<? extends List<?>> rows) {

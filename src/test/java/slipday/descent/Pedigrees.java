@@ -15,7 +15,7 @@ import slipday.source.Source;
 import slipday.syntax.SeasonParser;
 
 /** Small invented gardens with a pedigree in their record. */
-final class Pedigrees {
+public final class Pedigrees {
   private static final String PLAN =
       """
       season 2027
@@ -44,12 +44,12 @@ final class Pedigrees {
    *
    * @param founders more lines of both lots
    */
-  static Garden garden(String founders, String... record) {
+  public static Garden garden(String founders, String... record) {
     String lots = "lot p-0\n  of p\n" + founders + "lot q-0\n  of q\n" + founders;
     return garden(lots, List.of(record));
   }
 
-  static Garden garden(String more, List<String> record) {
+  public static Garden garden(String more, List<String> record) {
     Outcome<BoundFile> plan = read("plan.season", PLAN + more);
     Outcome<BoundFile> said = read("record.season", String.join("\n", record) + "\n");
     Outcome<Optional<Garden>> garden = Resolver.resolve(CROPS, plan.value().and(said.value()));

@@ -13,6 +13,7 @@ import slipday.genetics.Odds;
 import slipday.measure.Reasoned;
 import slipday.rules.Words;
 import slipday.season.Season;
+import slipday.seed.SeedsToSow;
 
 /**
  * The seeds one planting takes.
@@ -22,8 +23,6 @@ import slipday.season.Season;
  * @param how what germination it is reckoned with; a sentence
  */
 record Sowing(Planting planting, int plants, int needed, String how) {
-  private static final double SURE = 0.95;
-
   /** Plantings that say how many plants they want, by lot. */
   static Map<Lot, List<Sowing>> byLot(Season season) {
     Map<Lot, List<Sowing>> byLot = new TreeMap<>(Comparator.comparing(Lot::span));
@@ -46,7 +45,7 @@ record Sowing(Planting planting, int plants, int needed, String how) {
       return new Sowing(
           planting,
           plants,
-          Odds.seedsToSow(plants, seedlings, of, SURE).orElse(Odds.MOST),
+          SeedsToSow.of(planting.lot(), plants),
           seedlings
               + " of "
               + of
@@ -58,7 +57,7 @@ record Sowing(Planting planting, int plants, int needed, String how) {
       return new Sowing(
           planting,
           plants,
-          Odds.seedsToSow(plants, least.get().value(), SURE).orElse(Odds.MOST),
+          SeedsToSow.of(planting.lot(), plants),
           "It has no germination test, so it is taken to come up at "
               + Words.percent(least.get().value())
               + ". "

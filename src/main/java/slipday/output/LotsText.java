@@ -1,0 +1,150 @@
+package slipday.output;
+
+import java.util.Optional;
+import slipday.output.data.LotsData;
+import slipday.output.data.LotsData.GerminationData;
+import slipday.output.data.LotsData.LotData;
+
+/** Seed in hand, for people: a table, or a label for each packet. */
+public final class LotsText {
+  private static final String NOTHING = "-";
+
+  private final LotsData data;
+  private final Ink ink;
+
+  public LotsText(LotsData data, Ink ink) {
+    this.data = data;
+    this.ink = ink;
+  }
+
+  public String text() {
+    StringBuilder out = new StringBuilder();
+    out.append(ink.strong(Titles.of("Seed in hand", data.season()))).append('\n');
+    if (data.lots().isEmpty()) {
+      return out.append("No lot is declared or saved.\n").toString();
+    }
+    Grid grid = new Grid("lllrrlrrrr");
+    grid.row(
+        "lot",
+        "line",
+        "generation",
+        "seeds",
+        "age",
+        "expected",
+        "plants",
+        "to sow",
+        "remnant",
+        "grow on");
+    data.lots().forEach(l -> row(l, grid));
+    out.append(grid.text("  "));
+    data.lots().forEach(l -> out.append(remarks(l)));
+    return out.toString();
+  }
+
+  private void row(LotData l, Grid grid) {
+    grid.row(
+        Lines.clean(l.name()),
+        Lines.clean(l.line()),
+        l.generation().orElse(NOTHING),
+        seeds(l),
+        l.age().map(a -> a + " y").orElse(NOTHING),
+        l.germination().map(LotsText::percents).orElse(NOTHING),
+        l.plantsWanted() == 0 ? NOTHING : String.valueOf(l.plantsWanted()),
+        toSow(l),
+        l.remnant().map(String::valueOf).orElse(NOTHING),
+        growOn(l));
+  }
+
+  private static String seeds(LotData l) {
+    return l.seedsLeft().map(n -> (l.atMost() ? "<= " : "") + n).orElse(NOTHING);
+  }
+
+  private static String toSow(LotData l) {
+    if (l.plantsWanted() == 0) {
+      return NOTHING;
+    }
+    return l.seedsToSow().map(String::valueOf).orElse("too many");
+  }
+
+  private String growOn(LotData l) {
+    int year = data.season().first().getYear();
+    return l.growOnBy().map(y -> y <= year ? "now" : "by " + y).orElse(NOTHING);
+  }
+
+  private static String percents(GerminationData g) {
+    return Math.round(100 * g.usual())
+        + " % ("
+        + Math.round(100 * g.low())
+        + " to "
+        + Math.round(100 * g.high())
+        + ")";
+  }
+
+  private String remarks(LotData l) {
+    StringBuilder out = new StringBuilder();
+    out.append('\n').append(ink.strong(Lines.clean(l.name()))).append('\n');
+    l.cross()
+        .filter(c -> !c.equals(l.line()))
+        .ifPresent(c -> out.append(Lines.hung("  ", "Cross: " + c)));
+    l.parents().forEach(p -> out.append(Lines.hung("  ", "Saved from " + p + ".")));
+    out.append(Lines.hung("  ", String.join(" ", l.reckoning())));
+    if (l.atMost()) {
+      out.append(Lines.hung("  ", "Some was sown without a count, so less may be left."));
+    }
+    if (l.remnant().filter(r -> r < 0).isPresent()) {
+      out.append(Lines.hung("  ", "There is too little for the plants wanted."));
+    }
+    Optional<Integer> keep = l.keepBack();
+    if (keep.isPresent() && l.remnant().filter(r -> r < keep.get()).isPresent()) {
+      out.append(Lines.hung("  ", "The remnant is less than the " + keep.get() + " to keep back."));
+    }
+    if (!l.identity().equals("known")) {
+      out.append(Lines.hung("  ", "What it is, is " + l.identity() + "."));
+    }
+    if (l.mayBeBitter()) {
+      out.append(Lines.hung("  ", BITTER));
+    }
+    return out.toString();
+  }
+
+  private static final String BITTER =
+      "May bear bitter, poisonous fruit: taste raw from each plant first, touched to the tongue and"
+          + " spat out; destroy a bitter plant, never cook it, never seed from it.";
+
+  /** A label for each packet, a blank line between two. */
+  public String labels() {
+    StringBuilder out = new StringBuilder();
+    for (LotData l : data.lots()) {
+      out.append(out.isEmpty() ? "" : "\n").append(label(l));
+    }
+    return out.toString();
+  }
+
+  private static String label(LotData l) {
+    StringBuilder out = new StringBuilder();
+    out.append(Lines.clean(l.name())).append('\n');
+    String generation = l.generation().map(g -> ", " + g).orElse("");
+    out.append(Lines.hung("", l.lineTitle() + " (" + l.crop() + ")" + generation));
+    l.cross().filter(c -> !c.equals(l.line())).ifPresent(c -> out.append(Lines.hung("", c)));
+    l.parents().forEach(p -> out.append(Lines.hung("", p)));
+    String seeds = l.seedsLeft().map(n -> Lines.count(n, "seed") + " left").orElse("not counted");
+    out.append(l.harvested().map(y -> "harvested " + y + ", ").orElse("")).append(seeds);
+    out.append('\n');
+    l.test()
+        .ifPresent(
+            t ->
+                out.append("germinated ")
+                    .append(t.seedlings())
+                    .append(" of ")
+                    .append(t.seeds())
+                    .append(t.year().map(y -> " in " + y).orElse(""))
+                    .append('\n'));
+    if (!l.identity().equals("known")) {
+      out.append("identity ").append(l.identity()).append('\n');
+    }
+    if (l.mayBeBitter()) {
+      out.append(Lines.hung("", BITTER));
+    }
+    return out.toString();
+  }
+}

@@ -1,0 +1,36 @@
+package slipday.seed;
+
+import java.util.List;
+import java.util.Optional;
+import slipday.garden.Lot;
+
+/**
+ * A lot as it lies in the seed box.
+ *
+ * @param generation its label, or what follows from the record
+ * @param parents the plants its seed was saved from, a line each; none where nobody recorded it
+ * @param cross by the notation of Purdy and others (1968)
+ * @param left seeds, after all that was sown, tested and given away; empty where never counted
+ * @param atMost whether some was taken without being counted, so that less may be left
+ * @param age whole seasons since harvest
+ * @param wanted plants this season's plantings want of it, or as many as were asked for; 0 for none
+ * @param toSow seeds to be sure of them in 19 of 20 cases, of plantings not yet sown
+ * @param remnant what is left after that; negative where it is too few
+ */
+public record SeedLot(
+    Lot lot,
+    Optional<String> generation,
+    List<String> parents,
+    Optional<String> cross,
+    Optional<Integer> left,
+    boolean atMost,
+    Optional<Integer> age,
+    Outlook outlook,
+    int wanted,
+    int toSow,
+    Optional<Integer> remnant,
+    boolean mayBeBitter) {
+  public SeedLot {
+    parents = List.copyOf(parents);
+  }
+}
