@@ -63,8 +63,14 @@ final class PlanInput {
     if (errors.isEmpty()) {
       return Exit.CLEAN;
     }
-    streams.err().print(new FindingsText(Ink.of(false)).text(errors));
-    streams.err().print(FindingsText.count(errors));
+    if (checked.season().isEmpty()) {
+      streams.err().print(new FindingsText(Ink.of(false)).text(errors));
+      streams.err().print(FindingsText.count(errors));
+      return Exit.FINDINGS;
+    }
+    // The result stands; what the rules hold against the plan is told by `check`.
+    String count = FindingsText.count(errors).strip().replaceFirst("\\.$", "");
+    streams.err().print(count + " in this plan: slipday check " + name() + "\n");
     return Exit.FINDINGS;
   }
 }
