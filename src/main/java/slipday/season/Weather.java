@@ -22,12 +22,14 @@ final class Weather {
   private final List<EmergenceSums> emergence = new ArrayList<>();
 
   /** Asked for in the innermost loops: a look through a short list is quicker than a map. */
+  @SuppressWarnings("ArrayRecordComponent") // Kept and read here alone, never compared.
   private record HeatSums(double base, double limit, double warmer, double[][] sums) {
     boolean isOf(double otherBase, double otherLimit, double otherWarmer) {
       return base == otherBase && limit == otherLimit && warmer == otherWarmer;
     }
   }
 
+  @SuppressWarnings("ArrayRecordComponent") // As above.
   private record EmergenceSums(EmergenceTable table, double warmer, double[][] sums) {}
 
   Weather(List<String> labels, double[][] lows, double[][] highs, double[][] soil) {
