@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import slipday.source.Source;
 
 /** Says once what would otherwise be said of line after line in the same words. */
@@ -61,6 +62,21 @@ public final class Folding {
 
   /** What findings have in common that say the same of one file. */
   private record Alike(Source source, String rule, Level level, String message, String allowed) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Alike alike
+          && source.equals(alike.source)
+          && rule.equals(alike.rule)
+          && level == alike.level
+          && message.equals(alike.message)
+          && allowed.equals(alike.allowed);
+    }
+
+    @Override
+    public int hashCode() {
+      return message.hashCode();
+    }
+
     static Alike of(Finding finding) {
       return new Alike(
           finding.place().orElseThrow().span().source(),

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import slipday.climate.SeasonAxis;
 import slipday.garden.Bed;
 import slipday.garden.CropFacts;
@@ -36,33 +37,41 @@ final class Forecaster {
   private final Map<KindAt, Traces> walked = new HashMap<>();
 
   /** Plantings of one kind differ in nothing that moves their dates; a big plan has many alike. */
-  private record Kind(
-      Facts facts,
-      Optional<Planting.Start> start,
-      Optional<Double> soilWarmer,
-      Optional<Planting.Cover> cover,
-      boolean seedSaved,
-      double bedColder,
-      Map<Event, Reasoned<LocalDate>> observed) {
+  private record Kind(Facts facts, List<Object> more) {
     static Kind of(Planting p, Observed observed) {
       return new Kind(
           p.facts(),
-          p.start(),
-          p.soilWarmer().map(Reasoned::value),
-          p.cover().map(Reasoned::value),
-          p.seedSaved(),
-          p.bed().map(Bed::colder).orElse(0.0),
-          observed.days());
+          List.of(
+              p.start(),
+              p.soilWarmer().map(Reasoned::value),
+              p.cover().map(Reasoned::value),
+              p.seedSaved(),
+              p.bed().map(Bed::colder).orElse(0.0),
+              observed.days()));
     }
 
-    /** Plantings with the same facts are mostly of one kind. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Kind kind && facts.equals(kind.facts) && more.equals(kind.more);
+    }
+
     @Override
     public int hashCode() {
       return facts.hashCode();
     }
   }
 
-  private record KindAt(Kind kind, int start) {}
+  private record KindAt(Kind kind, int start) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof KindAt at && start == at.start && kind.equals(at.kind);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * kind.hashCode() + start;
+    }
+  }
 
   Forecaster(Garden garden, SeasonWeather climate) {
     this.garden = garden;
