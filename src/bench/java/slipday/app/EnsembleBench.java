@@ -22,7 +22,7 @@ import slipday.climate.WeatherRecord;
 import slipday.garden.Garden;
 import slipday.garden.Resolver;
 import slipday.language.Binder;
-import slipday.language.Block;
+import slipday.language.BoundFile;
 import slipday.season.Season;
 import slipday.season.SeasonBuilder;
 import slipday.season.SiteClimate;
@@ -48,7 +48,7 @@ public class EnsembleBench {
     // A fact of its own makes each line a kind of its own, so that none is reckoned for another.
     String text =
         LargePlan.of(3_000, 100).replaceAll("looks .*number (\\d+)\"", "fruits a plant 1 to 1$1");
-    List<Block> plan =
+    BoundFile plan =
         SeasonParser.parse(Source.of("large.season", text)).then(Binder::bind).value();
     garden = Resolver.resolve(BuiltInCrops.blocks(), plan).value();
   }
