@@ -1,7 +1,6 @@
 package slipday.app;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -48,8 +47,7 @@ public class EnsembleBench {
     // A fact of its own makes each line a kind of its own, so that none is reckoned for another.
     String text =
         LargePlan.of(3_000, 100).replaceAll("looks .*number (\\d+)\"", "fruits a plant 1 to 1$1");
-    BoundFile plan =
-        SeasonParser.parse(Source.of("large.season", text)).then(Binder::bind).value();
+    BoundFile plan = SeasonParser.parse(Source.of("large.season", text)).then(Binder::bind).value();
     garden = Resolver.resolve(BuiltInCrops.blocks(), plan).value();
   }
 
