@@ -2,7 +2,6 @@ package slipday.finding;
 
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -80,15 +79,5 @@ public final class Nearest {
       row = spare;
     }
     return last[b.length()];
-  }
-
-  /** For tests and callers that rank several words. */
-  public static List<String> ranked(String word, Collection<String> known) {
-    String lower = word.toLowerCase(Locale.ROOT);
-    return known.stream()
-        .sorted(
-            Comparator.comparingInt((String k) -> distance(lower, k.toLowerCase(Locale.ROOT)))
-                .thenComparing(Comparator.naturalOrder()))
-        .toList();
   }
 }

@@ -76,7 +76,7 @@ final class Mends {
         return Optional.of(
             String.format(
                 Locale.ROOT,
-                "Or grow a line that takes %d %% less from pollination to ripe.",
+                "Grow a line that takes %d %% less from pollination to ripe.",
                 percent));
       }
     }

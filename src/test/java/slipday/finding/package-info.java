@@ -1,4 +1,4 @@
-/** Findings: folded, ranked, nearest words. */
+/** Findings: folded, nearest words. */
 @NullMarked
 package slipday.finding;
 

@@ -2,8 +2,6 @@ package slipday.rules.weather;
 
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.apache.commons.lang3.StringUtils;
-import org.apache.commons.lang3.Strings;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
 import slipday.measure.Reason;
@@ -113,7 +111,6 @@ record Judged(PlantingSeason season, Condition condition, double chance) {
 
   /** What would make an impossible season possible, in one text. */
   static String mends(DateChoice choice) {
-    String all = String.join(" ", choice.mends());
-    return StringUtils.capitalize(Strings.CS.removeStart(all, "Or "));
+    return String.join(" ", choice.mends());
   }
 }
