@@ -15,7 +15,8 @@ import java.util.SplittableRandom;
  * <p>With c the cosine of the day's distance from 22 July in the year and c₂ that of twice it:
  *
  * <pre>
- * low  = 0.1 + 13.3 c + 0.8 c₂ + year + 0.90 s air + 2.4 night
+ * low  = 0.1 + 13.3 c + 0.8 c₂ + year + 0.90 s air + 2.4 night,
+ *        in the warm half (c above 0.5) no more than a quarter as far below 13 (c - 0.6) - 2.2
  * high = 13.0 + 14.4 c + year + 1.05 s air + 1.6 day, and at least low + 1
  * s    = 3.9 − c                 the air's spread, wider in winter
  * year = 0.5 z                   once a year
@@ -96,6 +97,7 @@ public final class MakeTernHollowWeather {
     double spread = 3.9 - c;
     double low =
         0.1 + 13.3 * c + 0.8 * StrictMath.cos(2 * angle) + year + 0.9 * spread * air + 2.4 * night;
+    low = noSummerFrost(low, c);
     double high = 13.0 + 14.4 * c + year + 1.05 * spread * air + 1.6 * day;
     text.append(date);
     if (GAPS.stream().anyMatch(g -> g.holds(date))) {
@@ -103,6 +105,12 @@ public final class MakeTernHollowWeather {
     } else {
       text.append(String.format(Locale.ROOT, ",%.1f,%.1f\n", low, Math.max(high, low + 1)));
     }
+  }
+
+  /** A summer night as cold as a bell's tail makes it would be out of any hill garden's memory. */
+  private static double noSummerFrost(double low, double c) {
+    double usualColdest = 13 * (c - 0.6) - 2.2;
+    return c > 0.5 && low < usualColdest ? usualColdest + 0.25 * (low - usualColdest) : low;
   }
 
   private double smoothed(double before, double memory) {
