@@ -3,6 +3,7 @@ package slipday.app;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.antlr.v4.runtime.CharStreams;
@@ -66,7 +67,7 @@ public class PlanBench {
 
   @Benchmark
   public List<?> wholeCheck() {
-    return new Pipeline(FileTexts.onDisk(), false)
+    return new Pipeline(FileTexts.onDisk(), false, LocalDate.of(2035, 12, 31))
         .check(new ByteArrayInputStream(bytes), "large.season", Path.of("."))
         .findings();
   }

@@ -2,6 +2,7 @@ package slipday.app;
 
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import slipday.garden.CropBook;
 import slipday.garden.Garden;
 import slipday.garden.Resolver;
 import slipday.garden.Site;
+import slipday.garden.record.Ahead;
 import slipday.language.Block;
 import slipday.rules.Checker;
 import slipday.season.Season;
@@ -30,13 +32,16 @@ import slipday.source.Source;
 public final class Pipeline {
   private final FileTexts texts;
   private final boolean includesOutside;
+  private final LocalDate today;
 
   /**
    * @param includesOutside whether a plan may include files from outside its own folder
+   * @param today the last day that can have been: what is recorded of later ones is in the future
    */
-  public Pipeline(FileTexts texts, boolean includesOutside) {
+  public Pipeline(FileTexts texts, boolean includesOutside, LocalDate today) {
     this.texts = texts;
     this.includesOutside = includesOutside;
+    this.today = today;
   }
 
   /** Checks the plan in a file. */
@@ -98,6 +103,7 @@ public final class Pipeline {
     Optional<Season> season = Optional.empty();
     if (garden.value().isPresent()) {
       Garden g = garden.value().get();
+      Ahead.of(g.record(), today).ifPresent(findings::add);
       Optional<Site.WeatherFile> file = g.site().weather();
       Optional<WeatherRecord> record = file.flatMap(f -> weather(f, plan, findings));
       boolean weatherSound = file.isEmpty() || record.isPresent();

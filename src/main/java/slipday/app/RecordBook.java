@@ -149,7 +149,7 @@ public final class RecordBook {
         append(each, texts, places);
       }
       Checked after =
-          new Pipeline(FileTexts.withOverlays(texts), includesOutside).check(plan, name);
+          new Pipeline(FileTexts.withOverlays(texts), includesOutside, lastDay).check(plan, name);
       List<Refusal> wrong = wrong(before, after, fresh, places);
       if (wrong.isEmpty()) {
         return texts;

@@ -2,7 +2,6 @@ package slipday.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
@@ -72,7 +71,7 @@ final class CalendarCommand {
   }
 
   private String calendar(ChoreBook book) {
-    CalendarOptions options = new CalendarOptions(args.has("--tasks"), stamp());
+    CalendarOptions options = new CalendarOptions(args.has("--tasks"), Today.now(streams));
     Outcome<Optional<String>> written = CalendarWriter.write(book, earlier(), options);
     return written.value().orElseThrow(() -> CommandFailure.of(written.findings()));
   }
@@ -89,13 +88,5 @@ final class CalendarCommand {
       throw CommandFailure.of(read.findings());
     }
     return read.value();
-  }
-
-  /** When this run is; where runs must repeat to the byte, SOURCE_DATE_EPOCH says it. */
-  private Instant stamp() {
-    String fixed = streams.env().getOrDefault("SOURCE_DATE_EPOCH", "");
-    return fixed.matches("\\d{1,12}")
-        ? Instant.ofEpochSecond(Long.parseLong(fixed))
-        : Instant.now();
   }
 }

@@ -25,6 +25,7 @@ final class CheckCommand {
             List.of("error", "warning", "note"),
             "The least level that makes the exit code 1: error, warning or note.")
         .flag("--allowed", "Shows what is allowed, too.")
+        .option("--date", "DAY", "Checks as if it were that day; later facts are in the future.")
         .examples(
             "slipday check plan.season",
             "slipday check plan.season --fail-on warning --allowed",
@@ -40,7 +41,7 @@ final class CheckCommand {
             .map(word -> Level.valueOf(word.toUpperCase(Locale.ROOT)))
             .orElse(Level.ERROR);
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read();
+    Checked checked = plan.read(Today.latest(args, streams));
     List<Finding> findings = checked.findings();
     streams
         .out()

@@ -75,7 +75,8 @@ final class CropsCommand {
   /** The crops of the plan; where it has mistakes, they are told. */
   private static Optional<CropBook> ofPlan(String plan, boolean outside, Streams streams) {
     Outcome<Optional<CropBook>> book =
-        new Pipeline(FileTexts.onDisk(), outside).crops(streams.path(plan), plan);
+        new Pipeline(FileTexts.onDisk(), outside, Today.latest(streams))
+            .crops(streams.path(plan), plan);
     if (book.value().isEmpty()) {
       throw CommandFailure.of(book.findings());
     }

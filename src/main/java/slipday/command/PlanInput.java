@@ -1,6 +1,7 @@
 package slipday.command;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
@@ -41,7 +42,17 @@ final class PlanInput {
    * @throws CommandFailure if its first file can't be used
    */
   Checked read() {
-    Pipeline pipeline = new Pipeline(FileTexts.onDisk(), args.has("--include-outside"));
+    return read(Today.latest(streams));
+  }
+
+  /**
+   * The plan, checked.
+   *
+   * @param today what is recorded of later days is in the future
+   * @throws CommandFailure if its first file can't be used
+   */
+  Checked read(LocalDate today) {
+    Pipeline pipeline = new Pipeline(FileTexts.onDisk(), args.has("--include-outside"), today);
     Path path = streams.path(name);
     Checked checked = stdin ? pipeline.check(streams.in(), name, path) : pipeline.check(path, name);
     if (!checked.usable()) {

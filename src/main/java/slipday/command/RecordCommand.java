@@ -1,9 +1,6 @@
 package slipday.command;
 
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,7 +45,8 @@ final class RecordCommand {
     String name = args.words("PLAN").get(0).replace('\\', '/');
     Path plan = streams.path(name);
     List<RecordBook.Wish> wishes = wishes();
-    RecordBook book = new RecordBook(plan, name, args.has("--include-outside"), lastDay());
+    RecordBook book =
+        new RecordBook(plan, name, args.has("--include-outside"), Today.latest(streams));
     Checked before = check(plan, name);
     if (before.garden().isEmpty()) {
       throw new CommandFailure(
@@ -69,7 +67,8 @@ final class RecordCommand {
 
   private Checked check(Path plan, String name) {
     Checked checked =
-        new slipday.app.Pipeline(FileTexts.onDisk(), args.has("--include-outside"))
+        new slipday.app.Pipeline(
+                FileTexts.onDisk(), args.has("--include-outside"), Today.latest(streams))
             .check(plan, name);
     if (!checked.usable()) {
       throw CommandFailure.of(checked.findings());
@@ -105,14 +104,6 @@ final class RecordCommand {
       throw CommandFailure.of(rows.findings());
     }
     return rows.value();
-  }
-
-  /** Today where today comes latest; where runs must repeat, SOURCE_DATE_EPOCH says when it is. */
-  private LocalDate lastDay() {
-    String fixed = streams.env().getOrDefault("SOURCE_DATE_EPOCH", "");
-    Instant now =
-        fixed.matches("\\d{1,12}") ? Instant.ofEpochSecond(Long.parseLong(fixed)) : Instant.now();
-    return LocalDate.ofInstant(now, ZoneOffset.ofHours(14));
   }
 
   private int write(RecordBook.Addition addition) {

@@ -94,6 +94,7 @@ public final class RuleCatalog {
           "container-heavier",
           "coordinate-range",
           "date-form",
+          "date-in-future",
           "date-missing",
           "date-outside-season",
           "dated-too-early",

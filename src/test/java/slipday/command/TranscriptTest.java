@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -38,7 +37,11 @@ class TranscriptTest {
     List<String> words = List.of(command.split(" "));
     Run run =
         Run.in(
-            folder, stdin, Map.of(), false, words.subList(1, words.size()).toArray(new String[0]));
+            folder,
+            stdin,
+            Run.AT_YEARS_END,
+            false,
+            words.subList(1, words.size()).toArray(new String[0]));
     String err = run.err().isEmpty() ? "" : "--- messages\n" + run.err();
     return "$ " + line + "\n" + run.out() + err + "--- exit code " + run.exit() + "\n\n";
   }

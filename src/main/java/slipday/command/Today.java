@@ -1,0 +1,62 @@
+package slipday.command;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+
+/** The one clock; where runs must repeat to the byte, SOURCE_DATE_EPOCH says when it is. */
+final class Today {
+  /** Where a day begins first. */
+  private static final ZoneOffset EARLIEST = ZoneOffset.ofHours(14);
+
+  private Today() {}
+
+  static Instant now(Streams streams) {
+    return isFixed(streams)
+        ? Instant.ofEpochSecond(Long.parseLong(streams.env().get("SOURCE_DATE_EPOCH")))
+        : Instant.now();
+  }
+
+  private static boolean isFixed(Streams streams) {
+    return streams.env().getOrDefault("SOURCE_DATE_EPOCH", "").matches("\\d{1,12}");
+  }
+
+  /**
+   * The day {@code --date} says, or else today, where this machine is.
+   *
+   * @throws CommandFailure if that is no date
+   */
+  static LocalDate date(Args args, Streams streams) {
+    return args.has("--date")
+        ? asked(args)
+        : LocalDate.ofInstant(
+            now(streams), isFixed(streams) ? ZoneOffset.UTC : ZoneId.systemDefault());
+  }
+
+  /**
+   * The last day that can have been: what is dated later is in the future. The day {@code --date}
+   * says, or else the day it is where days begin first, since the garden may lie there.
+   *
+   * @throws CommandFailure if that is no date
+   */
+  static LocalDate latest(Args args, Streams streams) {
+    return args.has("--date") ? asked(args) : latest(streams);
+  }
+
+  static LocalDate latest(Streams streams) {
+    return LocalDate.ofInstant(now(streams), EARLIEST);
+  }
+
+  private static LocalDate asked(Args args) {
+    String date = args.text("--date", "");
+    try {
+      return LocalDate.parse(date);
+    } catch (DateTimeException e) {
+      throw new CommandFailure(
+          "--date takes a day such as 2027-07-15, and not `" + date + "`.",
+          "Write year, month and day.");
+    }
+  }
+}
