@@ -28,6 +28,7 @@ final class Commands {
     commands.put("crops", CropsCommand::spec);
     commands.put("format", FormatCommand::spec);
     commands.put("completion", CompletionCommand::spec);
+    commands.put("manual", ManualCommand::spec);
     return commands;
   }
 

@@ -97,6 +97,20 @@ final class Spec {
     return this;
   }
 
+  /** One argument that may be left out, out of a few words. */
+  Spec word(String label, List<String> words, String description) {
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .index("0")
+            .arity("0..1")
+            .type(String[].class)
+            .completionCandidates(words)
+            .paramLabel(label)
+            .description(description)
+            .build());
+    return this;
+  }
+
   Spec flag(String name, String description) {
     spec.addOption(OptionSpec.builder(name).description(description).build());
     return this;

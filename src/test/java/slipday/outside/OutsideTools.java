@@ -50,6 +50,14 @@ public final class OutsideTools {
         Optional.of(node).filter(tool -> tool.runs("require('ical.js')")), "a node with ical.js");
   }
 
+  /** A program that takes a script after the options given, such as a shell. */
+  public static Tool program(String name, String... options) {
+    List<String> line = new ArrayList<>(List.of(name));
+    line.addAll(List.of(options));
+    Optional<Tool> found = Optional.of(new Tool(line, Map.of())).filter(tool -> tool.runs("true"));
+    return requireOrSkip(found, name);
+  }
+
   /** What was found; else the test is skipped, or fails under CI. */
   public static <T> T requireOrSkip(Optional<T> found, String what) {
     return requireOrSkip(found, what, "true".equals(System.getenv("CI")));
