@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -33,7 +34,9 @@ class TernHollowRecordTest {
   @BeforeAll
   static void check() {
     String plan = "plans/tern-hollow/recorded.season";
-    checked = new Pipeline(FileTexts.onDisk(), false).check(Path.of(plan), plan);
+    checked =
+        new Pipeline(FileTexts.onDisk(), false, LocalDate.of(2028, 12, 31))
+            .check(Path.of(plan), plan);
     record = checked.garden().orElseThrow().record();
   }
 
