@@ -16,6 +16,7 @@
  * 4  season    a planting through the weather years, dates chosen, bloom, crossing, hand pollination
  *    descent   ancestors of a plant, fruit or lot out of plan and record; inbreeding, coancestry
  *    seed      seed in hand: what is left, how good it still is, how much to sow
+ *    odds      how many to grow, sow, pollinate and keep; counts against ratios
  * 5  rules     one class a rule; reporter, catalogue, checker, allowances
  * 6  output    findings, tables, calendar, data: outputs never compute
  * 7  app       the one pipeline: load, parse, resolve, season, check

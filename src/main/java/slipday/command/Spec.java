@@ -2,6 +2,7 @@ package slipday.command;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.function.ToIntFunction;
@@ -45,7 +46,7 @@ final class Spec {
     Arrays.fill(description, "");
     description[0] = sentence;
     System.arraycopy(more, 0, description, 2, more.length);
-    usage.description(description);
+    usage.description(escaped(description));
     usage.width(80);
     usage.exitCodeListHeading("%nExit codes:%n");
     usage.exitCodeList(new TreeMap<>(Exit.MEANINGS));
@@ -53,6 +54,11 @@ final class Spec {
     spec.exitCodeOnInvalidInput(Exit.UNUSABLE);
     spec.addOption(
         OptionSpec.builder("-h", "--help").usageHelp(true).description("Shows this help.").build());
+  }
+
+  /** The library takes a percent sign for the start of a format. */
+  private static String[] escaped(String... lines) {
+    return Arrays.stream(lines).map(l -> l.replace("%", "%%")).toArray(String[]::new);
   }
 
   /** The plan a command is about, and how it is read. */
@@ -92,7 +98,7 @@ final class Spec {
             .required(!arity.startsWith("0"))
             .type(String[].class)
             .paramLabel(label)
-            .description(description)
+            .description(escaped(description))
             .build());
     return this;
   }
@@ -112,7 +118,7 @@ final class Spec {
   }
 
   Spec flag(String name, String description) {
-    spec.addOption(OptionSpec.builder(name).description(description).build());
+    spec.addOption(OptionSpec.builder(name).description(escaped(description)).build());
     return this;
   }
 
@@ -125,7 +131,7 @@ final class Spec {
         OptionSpec.builder(names)
             .type(String.class)
             .paramLabel(label)
-            .description(description)
+            .description(escaped(description))
             .build());
     return this;
   }
@@ -136,14 +142,27 @@ final class Spec {
             .type(String.class)
             .completionCandidates(words)
             .paramLabel(label)
-            .description(description)
+            .description(escaped(description))
             .build());
     return this;
   }
 
+  /** Commands of its own, by name, of which one is asked for. */
+  CommandSpec parts(Map<String, CommandSpec> parts, Streams streams) {
+    parts.forEach(spec::addSubcommand);
+    spec.usageMessage().synopsisSubcommandLabel("QUESTION");
+    spec.usageMessage().commandListHeading("%nQuestions:%n");
+    return runs(
+        args -> {
+          streams.err().print(args.parsed().commandSpec().commandLine().getUsageMessage());
+          return Exit.UNUSABLE;
+        });
+  }
+
   Spec examples(String... lines) {
     spec.usageMessage().footerHeading("%nExamples:%n");
-    spec.usageMessage().footer(Arrays.stream(lines).map(l -> "  " + l).toArray(String[]::new));
+    spec.usageMessage()
+        .footer(Arrays.stream(lines).map(l -> "  " + escaped(l)[0]).toArray(String[]::new));
     return this;
   }
 

@@ -51,6 +51,20 @@ public final class EffectiveSize {
   }
 
   /**
+   * The least effective size that keeps so much heterozygosity over so many generations: 1 ÷ (2·(1
+   * − kept^(1 ÷ t))).
+   *
+   * @param kept the share to be left, above 0 and below 1
+   * @param generations t, 1 or more
+   */
+  public static double toKeep(double kept, int generations) {
+    if (!(kept > 0 && kept < 1) || generations < 1) {
+      throw new IllegalArgumentException(kept + " over " + generations + " generations");
+    }
+    return 1 / (2 * -Math.expm1(Math.log(kept) / generations));
+  }
+
+  /**
    * 1 ÷ Σc²: how many parents used alike would count as much as these.
    *
    * @param shares what each parent gives to the next generation, in any unit (seeds, fruits), each

@@ -58,6 +58,25 @@ class EffectiveSizeTest {
         .isInstanceOf(IllegalArgumentException.class);
   }
 
+  /** Worked out again by hand: 1 ÷ (2·(1 − 0.9^0.1)). */
+  @Test
+  void whatKeepsNineTenthsOverTenGenerations() {
+    assertThat(EffectiveSize.toKeep(0.9, 10)).isCloseTo(47.7065469, within(1e-6));
+    assertThat(EffectiveSize.toKeep(0.5, 1)).isCloseTo(1, within(1e-12));
+    assertThatThrownBy(() -> EffectiveSize.toKeep(1, 10))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> EffectiveSize.toKeep(0.9, 0))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Property(tries = 100)
+  void theSizeThatKeepsLosesNoMore(
+      @ForAll @DoubleRange(min = 0.5, max = 0.99) double kept,
+      @ForAll @IntRange(min = 1, max = 50) int generations) {
+    double size = EffectiveSize.toKeep(kept, generations);
+    assertThat(EffectiveSize.inbreedingAfter(generations, size)).isCloseTo(1 - kept, within(1e-9));
+  }
+
   @Property(tries = 200)
   void neverMoreThanTheParentsThereAre(
       @ForAll @Size(min = 1, max = 20) List<@DoubleRange(min = 0.01, max = 9) Double> shares) {

@@ -1,0 +1,4 @@
+@NullMarked
+package slipday.odds;
+
+import org.jspecify.annotations.NullMarked;
