@@ -41,7 +41,7 @@ public final class Births {
   }
 
   /** What its plants proved to be, when they were grown out. */
-  Optional<Fact.Verdict> verdict(Lot lot) {
+  public Optional<Fact.Verdict> verdict(Lot lot) {
     return Optional.ofNullable(verdicts.get(lot.name()));
   }
 
@@ -82,7 +82,7 @@ public final class Births {
   }
 
   /** Whether a perfect flower kept its anthers when it was crossed. */
-  boolean mayBeSelf(Fruit fruit) {
+  public boolean mayBeSelf(Fruit fruit) {
     return fruit.mating().isCross()
         && fruit.seedParent().stand().lot().line().sex().fruitingFlowersArePerfect()
         && emasculated.stream().noneMatch(e -> emasculates(e, fruit));

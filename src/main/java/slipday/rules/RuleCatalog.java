@@ -21,6 +21,14 @@ import slipday.rules.pollination.NoPollenForSeed;
 import slipday.rules.pollination.OneSexOnly;
 import slipday.rules.pollination.ParentsDoNotMeet;
 import slipday.rules.pollination.TooFewFlowers;
+import slipday.rules.record.BitterSeedKept;
+import slipday.rules.record.DownToOneParent;
+import slipday.rules.record.ScoredBeforeTasted;
+import slipday.rules.record.SeedFromUncoveredFlower;
+import slipday.rules.record.SeedFromUnmarkedFruit;
+import slipday.rules.record.SeedOfOffType;
+import slipday.rules.record.SelfOrCross;
+import slipday.rules.record.UnripeSeedKept;
 import slipday.rules.seed.BiennialSeed;
 import slipday.rules.seed.DoubtfulParent;
 import slipday.rules.seed.LastSeedSown;
@@ -49,9 +57,11 @@ public final class RuleCatalog {
           new BedsOverlap(),
           new BiennialSeed(),
           new BitterPollen(),
+          new BitterSeedKept(),
           new BloomNotApart(),
           new CrossCannotBeMade(),
           new DoubtfulParent(),
+          new DownToOneParent(),
           new ShortDayFlowering(),
           new FlowersLeftOpen(),
           new FrostAfterPlanting(),
@@ -71,15 +81,21 @@ public final class RuleCatalog {
           new ParentsDoNotMeet(),
           new PollenFromOutside(),
           new SameFamilyAgain(),
+          new ScoredBeforeTasted(),
+          new SeedFromUncoveredFlower(),
+          new SeedFromUnmarkedFruit(),
           new SeedNotRipe(),
+          new SeedOfOffType(),
           new SeedOpenToCrossing(),
           new SeedTooOld(),
+          new SelfOrCross(),
           new SelfingHarms(),
           new SoilTooCold(),
           new TooFewFlowers(),
           new TooFewPlants(),
           new TooFewSeeds(),
-          new UnmarkedFruitCrossed());
+          new UnmarkedFruitCrossed(),
+          new UnripeSeedKept());
 
   /** Mistakes of text and of names, of files and of weather, and of allowances; by id. */
   private static final List<String> MISTAKES =

@@ -14,6 +14,7 @@ import slipday.garden.Planting;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Mating;
+import slipday.garden.record.Stock;
 import slipday.garden.record.Subject;
 import slipday.genetics.Generation;
 import slipday.genetics.Odds;
@@ -48,7 +49,7 @@ public final class SeedBox {
 
   private SeedLot lot(Lot lot) {
     int season = garden.season().year();
-    Left left = left(lot);
+    Stock left = Stock.of(garden.record(), lot);
     List<Planting> unsown = unsown(lot);
     Outlook outlook = Outlook.of(lot, season);
     int wanted =
@@ -60,13 +61,13 @@ public final class SeedBox {
         births.generation(lot).map(Generation::print),
         parents(lot),
         Lineage.of(garden, new Subject.OfLot(lot), Optional.empty()).notation().map(Purdy::print),
-        left.seeds,
-        left.atMost,
+        left.seeds(),
+        left.atMost(),
         lot.harvested().map(h -> Math.max(0, season - h.value())),
         outlook,
         wanted,
         toSow,
-        left.seeds.filter(n -> toSow < Odds.MOST).map(n -> n - toSow),
+        left.seeds().filter(n -> toSow < Odds.MOST).map(n -> n - toSow),
         lot.bitterRisk(garden));
   }
 
@@ -99,39 +100,5 @@ public final class SeedBox {
       return fruit.seedParent() + " selfed" + tag;
     }
     return fruit.seedParent() + " x " + fruit.pollenParent() + tag;
-  }
-
-  private record Left(Optional<Integer> seeds, boolean atMost) {}
-
-  /** What was there when the season began, less what went since, or as it was last counted. */
-  private Left left(Lot lot) {
-    Optional<Integer> seeds = lot.seeds().map(Reasoned::value);
-    boolean atMost = false;
-    for (Fact fact : garden.record().facts()) {
-      if (!garden.season().contains(fact.date())) {
-        continue;
-      }
-      if (fact instanceof Fact.Counted counted && counted.lot().name().equals(lot.name())) {
-        seeds = Optional.of(counted.seeds());
-        atMost = false;
-        continue;
-      }
-      Optional<Integer> taken = taken(fact, lot);
-      seeds = seeds.map(n -> Math.max(0, n - taken.orElse(0)));
-      atMost |= taken.isEmpty();
-    }
-    return new Left(seeds, atMost);
-  }
-
-  /** Seeds a fact took out of a lot, 0 where it has nothing to do with it; empty if not counted. */
-  private static Optional<Integer> taken(Fact fact, Lot lot) {
-    if (fact instanceof Fact.Sowed s && s.stand().lot().name().equals(lot.name())) {
-      return s.seeds();
-    }
-    if (fact instanceof Fact.GivenAway g && g.lot().name().equals(lot.name())) {
-      return Optional.of(g.seeds());
-    }
-    return Optional.of(
-        fact instanceof Fact.Germinated g && g.lot().name().equals(lot.name()) ? g.of() : 0);
   }
 }

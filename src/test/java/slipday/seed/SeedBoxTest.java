@@ -52,6 +52,47 @@ class SeedBoxTest {
     assertThat(old.left()).contains(90);
   }
 
+  /** A sowing some weeks ahead of the season's first day is taken off once. */
+  @Test
+  void seedSownAheadOfTheSeasonIsTakenOffOnce() {
+    String grow = "grow old\n  in south\n  plants 8, 1 m apart\n";
+    String ahead = "2026-12-20 sowed old, 30 seeds";
+    assertThat(lot(garden(grow, ahead), "old", OptionalInt.empty()).left()).contains(70);
+    assertThat(left(grow, "2026-11-01 counted old, 80 seeds", ahead)).contains(50);
+    assertThat(left(grow, ahead, "2026-12-28 counted old, 50 seeds")).contains(50);
+    assertThat(
+            left(
+                grow,
+                "2026-11-01 counted old, 50 seeds",
+                ahead,
+                "2027-02-01 given away old, 20 seeds"))
+        .contains(0);
+  }
+
+  private static Optional<Integer> left(String more, String... record) {
+    return lot(garden(more, record), "old", OptionalInt.empty()).left();
+  }
+
+  /** An earlier year's uses are in the count of that year, or before it. */
+  @Test
+  void whatWentInEarlierYearsIsTakenOffTheCountBeforeIt() {
+    assertThat(
+            left(
+                "",
+                "2025-03-01 counted old, 200 seeds",
+                "2025-05-20 sowed old, 60 seeds",
+                "2026-02-01 tested old, 18 of 20 seeds",
+                "2027-02-01 given away old, 5 seeds"))
+        .contains(200 - 60 - 20 - 5);
+  }
+
+  @Test
+  void whatGoesAfterTheSeasonIsTakenOffToo() {
+    assertThat(
+            left("", "2027-12-30 given away old, 10 seeds", "2028-01-20 given away old, 15 seeds"))
+        .contains(75);
+  }
+
   @Test
   void sownWithoutACount() {
     Garden garden = garden("grow old\n  in south\n  plants 8, 1 m apart\n", "2027-05-20 sowed old");

@@ -72,6 +72,10 @@ final class Conflicts {
         .every(Fact.Picked.class)
         .filter(p -> p.subject() instanceof Fruit)
         .forEach(p -> notAfter(failed, (Fruit) p.subject(), p, "was picked"));
+    record
+        .every(Fact.Saved.class)
+        .filter(s -> s.from() instanceof Fruit)
+        .forEach(s -> notAfter(failed, (Fruit) s.from(), s, "gave seed"));
   }
 
   private void notAfter(

@@ -39,7 +39,7 @@ final class Counts {
         .facts()
         .forEach(
             f ->
-                lot(f)
+                Stock.lot(f)
                     .ifPresent(
                         l -> {
                           lots.putIfAbsent(l.name(), l);
@@ -185,30 +185,7 @@ final class Counts {
         .withHelp(help);
   }
 
-  private static Optional<Lot> lot(Fact fact) {
-    if (fact instanceof Fact.Sowed s) {
-      return Optional.of(s.stand().lot());
-    }
-    if (fact instanceof Fact.GivenAway g) {
-      return Optional.of(g.lot());
-    }
-    if (fact instanceof Fact.Germinated g) {
-      return Optional.of(g.lot());
-    }
-    return fact instanceof Fact.Counted c ? Optional.of(c.lot()) : Optional.empty();
-  }
-
-  private static int used(Fact fact) {
-    if (fact instanceof Fact.Sowed s) {
-      return s.seeds().orElse(0);
-    }
-    if (fact instanceof Fact.GivenAway g) {
-      return g.seeds();
-    }
-    return fact instanceof Fact.Germinated g ? g.of() : 0;
-  }
-
-  /** Uses of one season against what was in hand when it began, or was counted since. */
+  /** Uses since the season began against what was then in hand, or was counted since. */
   private void seeds(Lot lot, List<Fact> facts) {
     Optional<Reasoned<Integer>> inHand = lot.seeds();
     if (inHand.isEmpty()) {
@@ -216,18 +193,16 @@ final class Counts {
     }
     int left = inHand.get().value();
     Optional<Span> line = inHand.get().reason().place().or(() -> firstPlace(inHand.get().reason()));
-    for (Fact fact : facts) {
-      if (!isOfSeason(fact)) {
-        continue;
-      }
+    for (Fact fact : Stock.since(record, facts)) {
       if (fact instanceof Fact.Counted counted) {
         left = counted.seeds();
         line = Optional.of(counted.span());
         continue;
       }
       int before = left;
-      left -= used(fact);
-      if (left < 0 && used(fact) > 0 && before >= 0) {
+      int used = Stock.used(fact).orElse(0);
+      left -= used;
+      if (left < 0 && used > 0 && before >= 0) {
         Finding finding =
             Finding.error(
                     "more-seeds",
@@ -237,7 +212,7 @@ final class Counts {
                         + "` had "
                         + before
                         + " seeds left, and "
-                        + used(fact)
+                        + used
                         + " were taken from it.")
                 .withHelp("Record a count of the lot, or mend the number.");
         findings.add(line.map(l -> finding.also(l, "the seeds in hand")).orElse(finding));
@@ -247,11 +222,5 @@ final class Counts {
 
   private static Optional<Span> firstPlace(Reason reason) {
     return reason.from().stream().flatMap(r -> r.place().stream()).findFirst();
-  }
-
-  private boolean isOfSeason(Fact fact) {
-    return fact instanceof Fact.Sowed s
-        ? s.stand().year() == record.season()
-        : record.isInSeason(fact.date());
   }
 }

@@ -86,9 +86,19 @@ final class LotStock {
     return base.map(b -> less(b, lot, count.map(Entry::date).orElse(LocalDate.MIN)));
   }
 
+  /** Seed sown shortly ahead of the season for one of its plantings is the season's. */
   private boolean isBeforeSeason(Entry entry) {
     Seasons seasons = entries.seasons();
-    return seasons.of(entry.date()) < seasons.planned();
+    boolean ahead =
+        entry.is(RecordClauses.SOWED)
+            && seasons.isShortlyBeforePlanned(entry.date())
+            && planned.containsKey(name(entry));
+    return seasons.of(entry.date()) < seasons.planned() && !ahead;
+  }
+
+  /** What was sown, by the name it goes by that season. */
+  private static String name(Entry sowed) {
+    return sowed.bound().name(sowed.bound().has("as") ? "as" : "planting").text();
   }
 
   private Reasoned<Integer> less(Reasoned<Integer> base, Lot lot, LocalDate since) {
