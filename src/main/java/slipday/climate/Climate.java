@@ -16,11 +16,19 @@ import slipday.measure.Reasoned;
 
 /** Everything a season asks of its site: weather years, frost, soil and sun, with their reasons. */
 public final class Climate {
+  /** How wide of the mark calendar days are; the test of open data measures it. */
+  private static final Reason SUMMERS =
+      Reason.method(
+          "Calendar days take every summer for a usual one: where July is cool (20 °C) fruit comes"
+              + " up to two weeks later, in some years three; where it is hot (25 °C) one to four"
+              + " weeks sooner.");
+
   private final SiteClimateInput input;
   private final Optional<WeatherYears> years;
   private final Map<FrostThreshold, FrostLaw> spring = new EnumMap<>(FrostThreshold.class);
   private final Map<FrostThreshold, FrostLaw> autumn = new EnumMap<>(FrostThreshold.class);
   private final SoilTemperature soil;
+  private final ReadSoil readSoil;
   private final IdentityHashMap<WeatherYear, double[]> soilOfYears = new IdentityHashMap<>();
   private final List<Reason> reasons;
 
@@ -34,6 +42,7 @@ public final class Climate {
         years
             .map(y -> SoilTemperature.read(input.soilReadings(), y.meanLows(), y.meanHighs()))
             .orElseGet(SoilTemperature::unread);
+    this.readSoil = new ReadSoil(input.soilReadings(), axis());
     years.stream()
         .flatMap(y -> y.usable().stream())
         .forEach(y -> soilOfYears.put(y, soil.estimate(y.lows(), y.highs())));
@@ -106,6 +115,21 @@ public final class Climate {
     return soil;
   }
 
+  /** The soil as the gardener read it, for a site without weather years. */
+  public ReadSoil readSoil() {
+    return readSoil;
+  }
+
+  /** The gardener's readings, of the season planned or of any before. */
+  public List<SoilReading> soilReadings() {
+    return input.soilReadings();
+  }
+
+  /** °C that the garden is told to be warmer than a station. */
+  public Optional<Reasoned<Double>> offset() {
+    return input.offset();
+  }
+
   /**
    * Soil temperature by slot in a usable year, °C, without any mulch. Shared: not to be changed.
    *
@@ -135,6 +159,10 @@ public final class Climate {
     if (years.isEmpty()) {
       lastSpringFrost().ifPresent(law -> all.add(law.reason()));
       firstAutumnFrost().ifPresent(law -> all.add(law.reason()));
+      if (readSoil.isKnown()) {
+        all.add(readSoil.reason());
+      }
+      all.add(SUMMERS);
       return all;
     }
     tellRecord(all);

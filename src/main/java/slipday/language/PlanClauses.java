@@ -42,13 +42,13 @@ public final class PlanClauses {
       once(
           in(SITE),
           "colder than the station by: <warmth>",
-          "How much colder the garden is than where the weather was measured.",
+          "How much colder the garden is than where the weather was measured; of a record only.",
           "colder than the station by 1.5 C");
   public static final Clause WARMER =
       once(
           in(SITE),
           "warmer than the station by: <warmth>",
-          "How much warmer the garden is than where the weather was measured.",
+          "How much warmer the garden is than where the weather was measured; of a record only.",
           "warmer than the station by 0.5 C");
   public static final Clause FROST_RISK =
       once(
@@ -60,19 +60,19 @@ public final class PlanClauses {
       once(
           in(SITE),
           "last frost: <day:usual>[, <share> after <day:late>]",
-          "The usual last frost of spring as the gardener knows it, and a later day with its odds.",
+          "The garden's usual last frost of spring, and a later day with its odds; for a garden without a record.",
           "last frost 18 May, 1 in 10 after 30 May");
   public static final Clause FIRST_FROST =
       once(
           in(SITE),
           "first frost: <day:usual>[, <share> before <day:early>]",
-          "The usual first frost of autumn as the gardener knows it, and an earlier day with its odds.",
+          "The garden's usual first frost of autumn, and an earlier day with its odds; for a garden without a record.",
           "first frost 27 September, 1 in 10 before 14 September");
   public static final Clause SOIL_READING =
       many(
           in(SITE),
           "soil: <temperature> on <day>",
-          "A soil temperature read at sowing depth in the morning; it corrects the estimate.",
+          "A soil temperature read at sowing depth in the morning; it corrects the estimate, or stands in for it.",
           "soil 12 C on 10 May");
   public static final Clause MORNINGS =
       once(

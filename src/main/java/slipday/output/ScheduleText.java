@@ -35,7 +35,11 @@ public final class ScheduleText {
     if (data.plantings().isEmpty()) {
       out.append("\nNothing is grown in this plan.\n");
     } else {
-      out.append("\nEarly, usual, late: by this day in 1, 5 and 9 years of 10.\n");
+      out.append(
+          data.season().weatherYears() > 0
+              ? "\nEarly, usual, late: by this day in 1, 5 and 9 years of 10.\n"
+              : "\nEarly, usual, late: a quick, a usual and a slow one of its kind, in a usual"
+                  + " summer.\n");
       String name = data.plantings().get(0).name();
       out.append(Lines.hung("Why a date: ", "slipday why " + data.plan() + " " + name + " ripe"));
     }

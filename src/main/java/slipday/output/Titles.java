@@ -17,7 +17,8 @@ final class Titles {
     }
     return """
         In calendar days, from the plan's own frost dates: there is no weather year to walk through.
-        Cold soil, cold nights, frost pockets and covers are not counted in.
+        Cold nights and heat are not counted in, and cold soil only where the site tells readings.
+        Every summer is taken for a usual one: in a cool one fruit comes up to three weeks later.
         """;
   }
 }

@@ -47,6 +47,7 @@ import slipday.rules.weather.NightsTooCold;
 import slipday.rules.weather.SeedNotRipe;
 import slipday.rules.weather.ShortDayFlowering;
 import slipday.rules.weather.SoilTooCold;
+import slipday.rules.weather.ToldInVain;
 
 /** The one list of everything a finding can be called. */
 public final class RuleCatalog {
@@ -91,6 +92,7 @@ public final class RuleCatalog {
           new SelfOrCross(),
           new SelfingHarms(),
           new SoilTooCold(),
+          new ToldInVain(),
           new TooFewFlowers(),
           new TooFewPlants(),
           new TooFewSeeds(),

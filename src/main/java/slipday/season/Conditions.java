@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import slipday.climate.FrostDepth;
 import slipday.climate.FrostLaw;
 
 /** In which share of years each condition is met for a planting set out on a day. */
@@ -24,21 +25,16 @@ final class Conditions {
   private final Optional<Weather> weather;
   private final Walk walk;
   private final Needs needs;
-  private final Optional<FrostLaw> statedSpring;
+  private final Told told;
   private final int midsummer;
   private final double risk;
 
   Conditions(
-      Optional<Weather> weather,
-      Walk walk,
-      Needs needs,
-      Optional<FrostLaw> statedSpring,
-      int midsummer,
-      double risk) {
+      Optional<Weather> weather, Walk walk, Needs needs, Told told, int midsummer, double risk) {
     this.weather = weather;
     this.walk = walk;
     this.needs = needs;
-    this.statedSpring = statedSpring;
+    this.told = told;
     this.midsummer = midsummer;
     this.risk = risk;
   }
@@ -89,11 +85,27 @@ final class Conditions {
   private Optional<Double> frostFree(int start) {
     if (weather.isEmpty()) {
       int up = needs.indoors() ? start : walk.emergence(needs, start, 0);
-      return needs.killedAt() < -1
-          ? Optional.empty()
-          : statedSpring.map(law -> 1 - law.chanceAfter(up));
+      return told.spring().flatMap(law -> frostFree(law, up));
     }
     return Optional.of(1 - frostYears(start).size() / (double) weather.get().years());
+  }
+
+  /** Frosts of two depths, one kept off by a cover for a time: the later to end is the worse. */
+  private Optional<Double> frostFree(FrostLaw law, int from) {
+    double open = needs.killedAt() + needs.bedColder();
+    if (!FrostDepth.isNear(open)) {
+      return Optional.empty();
+    }
+    double frozen = FrostDepth.chanceAfter(law, from, open);
+    if (needs.guardsTo().isPresent() && needs.coverDays() > 0) {
+      double covered = Math.min(open, needs.guardsTo().get() + needs.bedColder());
+      int coverEnds = from + (int) Math.round(needs.coverDays());
+      frozen =
+          Math.max(
+              FrostDepth.chanceAfter(law, from, covered),
+              FrostDepth.chanceAfter(law, coverEnds, open));
+    }
+    return Optional.of(1 - frozen);
   }
 
   /** The years in which it would have frozen. */
@@ -122,6 +134,11 @@ final class Conditions {
   }
 
   private Optional<Double> soil(int start, double atLeast) {
+    if (weather.isEmpty()) {
+      return told.soil().chance(start + FIRST_DAYS / 2.0, atLeast - needs.soilWarmer()).stream()
+          .boxed()
+          .findFirst();
+    }
     return share(
         year ->
             Weather.mean(weather.orElseThrow().soil(year), start, FIRST_DAYS) + needs.soilWarmer()

@@ -114,7 +114,7 @@ final class Forecaster {
 
   /** Seedlings sown on record have the age they have when they are planted out. */
   private Needs needs(Planting planting, Observed observed) {
-    Needs needs = NeedsReader.read(garden, planting, climate.weather().isPresent());
+    Needs needs = NeedsReader.read(garden, planting, climate);
     Optional<LocalDate> sown = observed.date(Event.SOW);
     Optional<LocalDate> out =
         observed.date(Event.PLANT_OUT).or(() -> planting.plantOutOn().map(Reasoned::value));
@@ -141,7 +141,7 @@ final class Forecaster {
   private DateChooser chooser(Needs needs) {
     SeasonAxis axis = climate.axis();
     Conditions conditions =
-        new Conditions(climate.weather(), walk, needs, climate.spring(), axis.midsummer(), risk);
+        new Conditions(climate.weather(), walk, needs, climate.told(), axis.midsummer(), risk);
     return new DateChooser(
         needs, walk, conditions, FIRST_SLOT, axis.midsummer() + LAST_AFTER_MIDSUMMER);
   }
@@ -374,7 +374,7 @@ final class Forecaster {
               climate.weather(),
               walk,
               draft.needs(),
-              climate.spring(),
+              climate.told(),
               climate.axis().midsummer(),
               risk);
       List<String> frozen = conditions.frostYears(start);

@@ -90,12 +90,12 @@ record Needs(
         soilAtLeast);
   }
 
-  /** Under a tunnel: soil under it warms by half as much as the air. */
+  /** Under a tunnel, as a plan line would tell it: of the soil it says nothing. */
   Needs tunnelled(double days, double warmer, double guards) {
     return with(
         indoors,
         age,
-        soilWarmer + warmer / 2,
+        soilWarmer,
         days,
         Math.max(coverWarmer, warmer),
         Optional.of(guards),

@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slipday.climate.FrostDepth;
+import slipday.garden.Bed;
 import slipday.garden.CropFacts;
 import slipday.garden.FactKey;
 import slipday.garden.Facts;
@@ -29,20 +31,22 @@ final class NeedsReader {
   private final Planting planting;
   private final Facts facts;
   private final boolean weather;
+  private final boolean soilKnown;
   private final Map<Event, List<Reason>> reasons = new EnumMap<>(Event.class);
 
-  private NeedsReader(Garden garden, Planting planting, boolean weather) {
+  private NeedsReader(Garden garden, Planting planting, SeasonWeather climate) {
     this.garden = garden;
     this.planting = planting;
     this.facts = planting.facts();
-    this.weather = weather;
+    this.weather = climate.weather().isPresent();
+    this.soilKnown = weather || climate.told().soil().isKnown();
   }
 
   /**
-   * @param weather whether there are weather years; without, figures in days stay in days
+   * @param climate without weather years figures in days stay in days, and nights are not judged
    */
-  static Needs read(Garden garden, Planting planting, boolean weather) {
-    return new NeedsReader(garden, planting, weather).read();
+  static Needs read(Garden garden, Planting planting, SeasonWeather climate) {
+    return new NeedsReader(garden, planting, climate).read();
   }
 
   private Needs read() {
@@ -56,8 +60,8 @@ final class NeedsReader {
         indoors ? age() : 0,
         indoorCelsius,
         emergence(),
-        note(Event.EMERGED, planting.soilWarmer()).orElse(0.0),
-        note(Event.PLANT_OUT, planting.cover()).map(Planting.Cover::days).orElse(0.0),
+        soilWarmer(indoors),
+        cover().map(Planting.Cover::days).orElse(0.0),
         planting.cover().map(c -> c.value().warmer()).orElse(0.0),
         planting.cover().flatMap(c -> c.value().guardsTo()),
         indoors ? spread(CropFacts.STANDS_STILL, Event.FIRST_FRUITING, 0)[1] : 0,
@@ -69,11 +73,13 @@ final class NeedsReader {
         ripe,
         seedRipe(ripe),
         planting.seedSaved(),
-        note(Event.BLOOM_ENDS, facts.get(CropFacts.KILLED_AT)).orElse(NEVER_KILLED),
-        planting.bed().map(b -> b.colder()).orElse(0.0),
-        note(Event.PLANT_OUT, facts.get(indoors ? CropFacts.SET_OUT_AT : CropFacts.SOW_AT)),
+        killedAt(),
+        bedColder(),
+        soilAtLeast(indoors),
         facts.get(CropFacts.GERMINATES).map(g -> g.value().low()).orElse(COLDEST_SOIL),
-        indoors ? note(Event.PLANT_OUT, facts.get(CropFacts.CHILLED_BELOW)) : Optional.empty(),
+        indoors && weather
+            ? note(Event.PLANT_OUT, facts.get(CropFacts.CHILLED_BELOW))
+            : Optional.empty(),
         facts.get(CropFacts.HEAT).map(h -> h.value().ends()),
         reasons);
   }
@@ -85,6 +91,59 @@ final class NeedsReader {
   private <T> Optional<T> note(Event event, Optional<Reasoned<T>> stated) {
     stated.ifPresent(s -> because(event, s.reason()));
     return stated.map(Reasoned::value);
+  }
+
+  /** Soil under a mulch counts where the soil is known, and for what comes up outdoors. */
+  private double soilWarmer(boolean indoors) {
+    if (soilKnown) {
+      note(Event.PLANT_OUT, planting.soilWarmer());
+      if (!indoors) {
+        note(Event.EMERGED, planting.soilWarmer());
+      }
+    }
+    return planting.soilWarmer().map(Reasoned::value).orElse(0.0);
+  }
+
+  /** Without weather years a cover does nothing but guard against frost. */
+  private Optional<Planting.Cover> cover() {
+    boolean counts = weather || planting.cover().flatMap(c -> c.value().guardsTo()).isPresent();
+    return counts ? note(Event.PLANT_OUT, planting.cover()) : Optional.empty();
+  }
+
+  private double killedAt() {
+    double killed = note(Event.BLOOM_ENDS, facts.get(CropFacts.KILLED_AT)).orElse(NEVER_KILLED);
+    boolean guarded = planting.cover().flatMap(c -> c.value().guardsTo()).isPresent();
+    boolean colder = planting.bed().filter(b -> b.colder() != 0).isPresent();
+    if (!weather && FrostDepth.isNear(killed) && (killed != 0 || colder || guarded)) {
+      because(Event.PLANT_OUT, FrostDepth.reason());
+      because(Event.BLOOM_ENDS, FrostDepth.reason());
+    }
+    return killed;
+  }
+
+  private double bedColder() {
+    Optional<Bed> bed = planting.bed().filter(b -> b.colder() != 0);
+    bed.map(b -> b.places().reason(PlanClauses.FROST_POCKET))
+        .ifPresent(
+            pocket -> {
+              because(Event.PLANT_OUT, pocket);
+              because(Event.BLOOM_ENDS, pocket);
+            });
+    return bed.map(Bed::colder).orElse(0.0);
+  }
+
+  /** What is asked of the soil; told as a reason where the soil is known. */
+  private Optional<Double> soilAtLeast(boolean indoors) {
+    Optional<Reasoned<Double>> asked = facts.get(indoors ? CropFacts.SET_OUT_AT : CropFacts.SOW_AT);
+    if (soilKnown) {
+      note(Event.PLANT_OUT, asked);
+      if (!weather) {
+        garden.site().soil().forEach(r -> because(Event.PLANT_OUT, r.reason()));
+      }
+    } else if (!indoors) {
+      note(Event.EMERGED, asked);
+    }
+    return asked.map(Reasoned::value);
   }
 
   private boolean indoors() {

@@ -24,7 +24,9 @@ final class SeasonWeather {
     List<WeatherYear> years = climate.usableYears();
     this.weather = years.isEmpty() ? Optional.empty() : Optional.of(weather(climate, years));
     SeasonAxis axis = climate.axis();
-    this.walk = new Walk(weather, SeasonAxis.SLOTS, axis.midsummer(), statedFrosts(climate));
+    this.walk =
+        new Walk(
+            weather, SeasonAxis.SLOTS, axis.midsummer(), statedFrosts(climate), climate.readSoil());
     this.reason = reason(climate, weather.isPresent());
   }
 
@@ -73,9 +75,9 @@ final class SeasonWeather {
     return climate.axis();
   }
 
-  /** The last spring frost as a law, for gardens without a weather record. */
-  Optional<FrostLaw> spring() {
-    return climate.lastSpringFrost();
+  /** What stands in for the years, for gardens without a weather record. */
+  Told told() {
+    return new Told(climate.lastSpringFrost(), climate.readSoil());
   }
 
   Reason reason() {

@@ -97,7 +97,9 @@ public final class SiteClimate {
             r -> {
               LocalDate date =
                   r.value().day().date().orElseGet(() -> season.on(r.value().day().day()));
-              return new SoilReading(axis.slotOf(date), r.value().celsius());
+              // A reading of another year tells of the same day of this one.
+              int slot = Math.floorMod(axis.slotOf(date), SeasonAxis.SLOTS);
+              return new SoilReading(slot, r.value().celsius());
             })
         .toList();
   }

@@ -2,26 +2,39 @@ package slipday.season;
 
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
+import slipday.climate.FrostDepth;
+import slipday.climate.ReadSoil;
 
 /**
  * Walks a planting through every year at every pace. With weather years by heat; without, by
  * calendar days, each "year" then being one first autumn frost out of its distribution.
  */
 final class Walk {
+  private static final double USUAL_SOIL = 18;
+
+  /** Two months of summer before the slot that is called midsummer. */
+  private static final int SUMMER_DAYS = 61;
+
+  /** Days after sowing on which soil is looked at, where it was read. */
+  private static final int SOIL_DAYS = 5;
+
   private final Optional<Weather> weather;
   private final int slots;
   private final int midsummer;
   private final int[] statedFrosts;
+  private final ReadSoil readSoil;
 
   /**
    * @param statedFrosts without weather: slots of the first autumn frost at even steps of its
    *     distribution; unused with weather
+   * @param readSoil without weather: the soil as it was read
    */
-  Walk(Optional<Weather> weather, int slots, int midsummer, int[] statedFrosts) {
+  Walk(Optional<Weather> weather, int slots, int midsummer, int[] statedFrosts, ReadSoil readSoil) {
     this.weather = weather;
     this.slots = slots;
     this.midsummer = midsummer;
     this.statedFrosts = statedFrosts;
+    this.readSoil = readSoil;
   }
 
   int years() {
@@ -48,7 +61,10 @@ final class Walk {
   /** The slot of the frost that ends the season; the season's end where none comes. */
   int kill(Needs needs, int year) {
     if (weather.isEmpty()) {
-      return Math.min(slots, statedFrosts[year]);
+      double lethal = needs.killedAt() + needs.bedColder();
+      return statedFrosts[year] < slots && FrostDepth.isNear(lethal)
+          ? (int) Math.round(Math.min(slots, FrostDepth.autumnSlot(statedFrosts[year], lethal)))
+          : slots;
     }
     double[] lows = weather.get().lows(year);
     for (int s = midsummer; s < slots; s++) {
@@ -65,13 +81,24 @@ final class Walk {
       return sown + days(needs.emergence().days(needs.indoorCelsius()), 7);
     }
     if (weather.isEmpty()) {
-      return sown + days(needs.emergence().days(needs.soilAtLeast().orElse(18.0)), 10);
+      double soil =
+          readSoil.at(sown + SOIL_DAYS).stream()
+              .map(read -> read + needs.soilWarmer())
+              .findFirst()
+              .orElseGet(() -> unread(needs, sown));
+      return sown + days(needs.emergence().days(soil), 10);
     }
     if (needs.emergence().isEmpty()) {
       return sown + 10;
     }
     double[] done = weather.get().emergence(year, needs.emergence(), needs.soilWarmer());
     return reach(done, sown, 1);
+  }
+
+  /** Seed goes into the least soil it asks for, unless it is summer. */
+  private double unread(Needs needs, int sown) {
+    double asked = needs.soilAtLeast().orElse(USUAL_SOIL);
+    return sown < midsummer - SUMMER_DAYS ? asked : Math.max(USUAL_SOIL, asked);
   }
 
   private static int days(double figure, int fallback) {

@@ -7,8 +7,10 @@ import java.io.InputStream;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import net.fortuna.ical4j.data.CalendarBuilder;
@@ -65,11 +67,19 @@ class OpenDataSeasonTest {
 
   private static Season season(Path folder, String station, String place, String zone)
       throws IOException {
+    return season(folder, station, PLAN, place, zone);
+  }
+
+  private static Season season(Path folder, String station, String text, String place, String zone)
+      throws IOException {
     Path plan = folder.resolve("plan.season");
-    Files.writeString(plan, PLAN.formatted(place, zone, station));
+    Files.writeString(plan, text.formatted(place, zone, station));
     try (InputStream in =
         OpenDataSeasonTest.class.getResourceAsStream("/weather/" + station + ".csv")) {
-      Files.copy(java.util.Objects.requireNonNull(in), folder.resolve(station + ".csv"));
+      Files.copy(
+          java.util.Objects.requireNonNull(in),
+          folder.resolve(station + ".csv"),
+          StandardCopyOption.REPLACE_EXISTING);
     }
     Checked checked =
         new Pipeline(FileTexts.onDisk(), false, LocalDate.of(2035, 12, 31))
@@ -108,6 +118,39 @@ class OpenDataSeasonTest {
     Calendar calendar = new CalendarBuilder().build(new StringReader(written(season)));
     assertThat(summaries(calendar)).anyMatch(s -> s.contains("ours-1"));
     assertThat(starts(calendar)).anyMatch(s -> s.startsWith(basic(choice.date())));
+  }
+
+  /**
+   * How far calendar days are from walked ones, as it is told to gardeners without a record: too
+   * late where July is hot (New York, 25 °C), too early where it is cool (Seattle, 20 °C).
+   */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "new-york, '40.78 N, 73.97 W', America/New_York, -31, -9",
+    "seattle, '47.61 N, 122.33 W', America/Los_Angeles, -3, 14",
+  })
+  void calendarDaysAreAsWideOfTheMarkAsIsSaid(
+      String station, String place, String zone, int sooner, int later, @TempDir Path folder)
+      throws IOException {
+    for (String crop : List.of("muskmelon", "acorn-squash", "butternut", "tomato")) {
+      String plan =
+          PLAN.replace("muskmelon", crop).replace("  flowers", "  plant out on 1 June\n  flowers");
+      LocalDate walked = usual(plan(folder, station, plan, place, zone), Event.RIPE);
+      String told =
+          plan.replace(
+              "weather        file \"%s.csv\", in C",
+              "last frost 1 May, 1 in 10 after 14 May\n"
+                  + "  first frost 20 November, 1 in 10 before 10 November\n  # %s");
+      LocalDate calendar = usual(plan(folder, station, told, place, zone), Event.RIPE);
+      assertThat(calendar.until(walked, ChronoUnit.DAYS))
+          .as(crop)
+          .isBetween((long) sooner, (long) later);
+    }
+  }
+
+  private static PlantingSeason plan(
+      Path folder, String station, String plan, String place, String zone) throws IOException {
+    return season(folder, station, plan, place, zone).plantings().get(0);
   }
 
   private static List<String> dates(Season season, FrostSide side) {

@@ -41,10 +41,11 @@ public final class SoilTooCold implements Rule {
                 j.planting()
                     .facts()
                     .get(j.season().indoors() ? CropFacts.SET_OUT_AT : CropFacts.SOW_AT)
-                    .ifPresent(wanted -> found(j, wanted, reporter)));
+                    .ifPresent(wanted -> found(season, j, wanted, reporter)));
   }
 
-  private static void found(Judged judged, Reasoned<Double> wanted, Reporter reporter) {
+  private static void found(
+      Season season, Judged judged, Reasoned<Double> wanted, Reporter reporter) {
     Reporter.Report report =
         reporter.report(
             judged.choice().fixed(),
@@ -61,12 +62,16 @@ public final class SoilTooCold implements Rule {
     judged
         .told(report)
         .fact(wanted.reason())
-        .note("Soil is estimated from the air; a reading of your own, told as `soil`, corrects it.")
+        .note(
+            season.climate().usableYears().isEmpty()
+                ? season.climate().readSoil().reason().says()
+                : "Soil is estimated from the air; a reading of your own, told as `soil`, corrects"
+                    + " it.")
         .help(
             (judged.choice().fixed()
                     ? judged.later()
                     : "A day with warmer soil would come too late for fruit to ripen.")
-                + " Black plastic or a tunnel warms the soil sooner.");
+                + " Black plastic warms the soil sooner; tell by how much, as `mulch`.");
     judged.planting().facts().get(CropFacts.GERMINATES).ifPresent(g -> report.fact(g.reason()));
   }
 }
