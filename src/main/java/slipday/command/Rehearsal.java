@@ -22,6 +22,7 @@ final class Rehearsal {
         run(command, plan);
         run(command, plan, "--format", "json");
       }
+      run("report", plan);
       run("why", plan, "beds-overlap");
       run("crops", "--plan", plan);
       run("format", "--check", plan);

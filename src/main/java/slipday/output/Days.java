@@ -10,22 +10,22 @@ import java.util.Optional;
  * @param first the season's first day
  * @param last its last
  */
-record Days(LocalDate first, LocalDate last) {
+public record Days(LocalDate first, LocalDate last) {
   private static final List<String> MONTHS =
       List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
 
-  static String month(int month) {
+  public static String month(int month) {
     return MONTHS.get(month - 1);
   }
 
-  String day(LocalDate date) {
+  public String day(LocalDate date) {
     String day = date.getDayOfMonth() + " " + month(date.getMonthValue());
     boolean inSeason = !date.isBefore(first) && !date.isAfter(last);
     return inSeason ? day : day + " " + date.getYear();
   }
 
   /** A dash where there is no such day. */
-  String day(Optional<LocalDate> date) {
+  public String day(Optional<LocalDate> date) {
     return date.map(this::day).orElse("-");
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Lines of text for a terminal: cleaned, measured and wrapped. */
-final class Lines {
+public final class Lines {
   /** No line of ours is longer than this many columns. */
   static final int WIDEST = 100;
 
@@ -14,7 +14,7 @@ final class Lines {
    * A text of the user's that can't steer the terminal: tabs become spaces, marks without width go,
    * other control characters show as a replacement character.
    */
-  static String clean(String text) {
+  public static String clean(String text) {
     StringBuilder out = new StringBuilder(text.length());
     text.codePoints().forEach(c -> clean(c, out));
     return out.toString();
@@ -79,11 +79,11 @@ final class Lines {
   }
 
   /** {@code 1 error}, {@code 2 errors}. */
-  static String count(long n, String word) {
+  public static String count(long n, String word) {
     return n + " " + word + (n == 1 ? "" : "s");
   }
 
-  static String percent(double share) {
+  public static String percent(double share) {
     return Math.round(share * 100) + " %";
   }
 }

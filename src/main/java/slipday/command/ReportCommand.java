@@ -1,0 +1,46 @@
+package slipday.command;
+
+import picocli.CommandLine.Model.CommandSpec;
+import slipday.app.Checked;
+import slipday.output.report.ReportPage;
+
+final class ReportCommand {
+  private ReportCommand() {}
+
+  static CommandSpec spec(Streams streams) {
+    return Spec.of(
+            "Draws the season on one page to look at, on a laptop or a phone.",
+            "One file that needs no network: the season as bars, the garden to scale, what",
+            "was found, and the plan's text, linked both ways; point or tap to see why.")
+        .plan()
+        .option(
+            new String[] {"-o", "--output"},
+            "FILE",
+            "The file to write; standard output if none is named.")
+        .option("--date", "D", "The day it is made for, as 2027-07-08; today if none is named.")
+        .examples(
+            "slipday report plan.season -o season.html",
+            "slipday report plan.season -o season.html --date 2027-07-08")
+        .runs(args -> run(args, streams));
+  }
+
+  private static int run(Args args, Streams streams) {
+    PageOutput output = new PageOutput(args, streams);
+    PlanInput plan = new PlanInput(args, streams);
+    Checked checked = plan.read(Today.latest(args, streams));
+    checked
+        .season()
+        .ifPresent(
+            season ->
+                output.write(
+                    ReportPage.html(
+                        new ReportPage.Subject(
+                            plan.name(),
+                            season,
+                            checked.findings(),
+                            checked.files(),
+                            Today.date(args, streams),
+                            args.has("--date")))));
+    return plan.tellErrors(checked);
+  }
+}

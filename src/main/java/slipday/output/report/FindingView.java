@@ -1,0 +1,56 @@
+package slipday.output.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import slipday.finding.Finding;
+import slipday.finding.Label;
+import slipday.output.Lines;
+import slipday.output.report.Words.Part;
+
+/**
+ * A finding.
+ *
+ * @param thing its id in the book of reasons; empty where it has none
+ * @param allowed the gardener's reason to let it stand; empty where it is not allowed
+ */
+record FindingView(
+    String level,
+    String sign,
+    String rule,
+    String thing,
+    List<Part> message,
+    List<PlaceView> places,
+    List<String> notes,
+    List<Part> help,
+    String allowed) {
+  boolean hasHelp() {
+    return !help.isEmpty();
+  }
+
+  /**
+   * @param line its id on the page; empty where the text is not shown
+   * @param label what it has to do with the matter; may be empty
+   */
+  record PlaceView(String line, String name, String label) {}
+
+  static FindingView of(Finding f, String thing, WhyBook book) {
+    List<PlaceView> places = new ArrayList<>();
+    f.place().ifPresent(p -> places.add(place(p, book)));
+    f.others().forEach(p -> places.add(place(p, book)));
+    return new FindingView(
+        f.level().word(),
+        PlanText.sign(f.level()),
+        f.rule(),
+        thing,
+        Words.parts(f.message()),
+        places,
+        f.notes(),
+        Words.parts(f.help()),
+        f.allowed().orElse(""));
+  }
+
+  private static PlaceView place(Label label, WhyBook book) {
+    return new PlaceView(
+        book.line(label.span()), Lines.clean(label.span().lineLabel()), label.text());
+  }
+}

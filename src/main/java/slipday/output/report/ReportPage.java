@@ -1,0 +1,133 @@
+package slipday.output.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slipday.climate.WeatherYear;
+import slipday.finding.Finding;
+import slipday.finding.Level;
+import slipday.garden.Garden;
+import slipday.output.Days;
+import slipday.output.Json;
+import slipday.output.Lines;
+import slipday.output.Questions;
+import slipday.output.report.Template.Raw;
+import slipday.season.Season;
+import slipday.syntax.SeasonFile;
+
+/** The season on one page that needs nothing but itself. */
+public final class ReportPage {
+  private ReportPage() {}
+
+  /**
+   * What the page is about.
+   *
+   * @param plan its name
+   * @param texts plan and record as read, in their order
+   * @param asOf the day it is made for
+   * @param fixed whether that day stays today's on the page, whenever it is looked at
+   */
+  public record Subject(
+      String plan,
+      Season season,
+      List<Finding> findings,
+      List<SeasonFile> texts,
+      LocalDate asOf,
+      boolean fixed) {}
+
+  /** What the template is filled in with. */
+  record View(
+      String policy,
+      Raw style,
+      Raw script,
+      Raw data,
+      String title,
+      String season,
+      String plan,
+      String model,
+      String asOf,
+      String live,
+      String first,
+      String last,
+      SeasonView calendar,
+      String found,
+      List<FindingView> findings,
+      List<PlanText.FileView> texts) {}
+
+  /** The page, HTML. */
+  public static String html(Subject subject) {
+    return Template.fill("report.html", view(subject));
+  }
+
+  private static View view(Subject subject) {
+    Season season = subject.season();
+    Garden garden = season.garden();
+    Axis axis = Axis.of(season);
+    Days days = new Days(garden.season().first(), garden.season().last());
+    WhyBook book = new WhyBook(subject.texts());
+    Ids ids = new Ids();
+    Questions questions = Questions.of(garden, Optional.of(season), subject.findings());
+    new Things(book, ids, questions, axis).add(season);
+    List<FindingView> findings = findings(subject.findings(), book);
+    List<String> years = season.climate().usableYears().stream().map(WeatherYear::label).toList();
+    Raw style = new Raw(Template.read("report.css"));
+    Raw script = new Raw(Template.read("report.js"));
+    return new View(
+        "default-src 'none'; style-src "
+            + style.hash()
+            + "; script-src "
+            + script.hash()
+            + "; img-src data:; base-uri 'none'; form-action 'none'",
+        style,
+        script,
+        new Raw(Json.embedded(book.data(years, axis.days()))),
+        garden.site().title(),
+        garden.season().label(),
+        subject.plan(),
+        model(years.size()),
+        days.day(subject.asOf()),
+        subject.fixed() ? "no" : "yes",
+        axis.first().toString(),
+        axis.last().toString(),
+        SeasonView.of(season, ids, Optional.of(subject.asOf())),
+        found(subject.findings()),
+        findings,
+        PlanText.of(subject.texts(), subject.findings(), book));
+  }
+
+  private static String model(int years) {
+    return years > 0
+        ? "Every planting is walked through " + Lines.count(years, "weather year") + "."
+        : "Reckoned in calendar days from the plan's own frost dates; there is no weather record.";
+  }
+
+  private static List<FindingView> findings(List<Finding> findings, WhyBook book) {
+    List<FindingView> views = new ArrayList<>();
+    for (Finding f : findings) {
+      String id = f.because().isEmpty() ? "" : "fi" + views.size();
+      if (!id.isEmpty()) {
+        String line = f.place().map(p -> book.line(p.span())).orElse("");
+        WhyBook.Item item =
+            new WhyBook.Item("rests on", "", -1, book.reasons(f.because()), List.of());
+        book.thing(id, new WhyBook.Thing(f.rule(), Lines.clean(f.message()), line, List.of(item)));
+      }
+      views.add(FindingView.of(f, id, book));
+    }
+    views.sort(java.util.Comparator.comparing(f -> !f.allowed().isEmpty()));
+    return views;
+  }
+
+  private static String found(List<Finding> findings) {
+    List<String> counts = new ArrayList<>();
+    for (Level level : List.of(Level.ERROR, Level.WARNING, Level.NOTE)) {
+      long n = findings.stream().filter(f -> f.level() == level && f.allowed().isEmpty()).count();
+      if (n > 0) {
+        counts.add(Lines.count(n, level.word()));
+      }
+    }
+    return counts.isEmpty()
+        ? "Nothing is held against this plan."
+        : String.join(", ", counts) + ".";
+  }
+}

@@ -1,0 +1,76 @@
+package slipday.output.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slipday.garden.Named;
+import slipday.garden.Planting;
+import slipday.output.Lines;
+import slipday.output.Question;
+import slipday.output.Questions;
+import slipday.output.report.WhyBook.Item;
+import slipday.output.report.WhyBook.Thing;
+import slipday.season.PlantingSeason;
+import slipday.season.Season;
+
+/** Enters every thing of the garden, with all that can be asked of it, into the book of reasons. */
+final class Things {
+  private final WhyBook book;
+  private final Ids ids;
+  private final Questions questions;
+  private final Axis axis;
+
+  Things(WhyBook book, Ids ids, Questions questions, Axis axis) {
+    this.book = book;
+    this.ids = ids;
+    this.questions = questions;
+    this.axis = axis;
+  }
+
+  void add(Season season) {
+    season.plantings().forEach(this::planting);
+    season.garden().crosses().forEach(c -> named(c, c.name(), "a cross"));
+    season.garden().beds().forEach(b -> named(b, b.title(), "a bed"));
+    season.garden().outsiders().forEach(o -> named(o, o.title(), "pollen from outside"));
+    named(season.garden().site(), season.garden().site().title(), "the site");
+  }
+
+  private void planting(PlantingSeason p) {
+    Planting planting = p.planting();
+    List<Item> items = new ArrayList<>();
+    for (Question q : questions.about(p.name())) {
+      items.add(item(q, at(p, q)));
+    }
+    enter(
+        planting, planting.line().title(), planting.name() + ", " + planting.crop().name(), items);
+  }
+
+  private void named(Named thing, String title, String under) {
+    List<Item> items = questions.about(thing.name()).stream().map(q -> item(q, -1)).toList();
+    enter(thing, title, title.equals(thing.name()) ? under : thing.name() + ", " + under, items);
+  }
+
+  private void enter(Named thing, String title, String under, List<Item> items) {
+    book.thing(
+        ids.of(thing),
+        new Thing(Lines.clean(title), Lines.clean(under), book.line(thing.span()), items));
+  }
+
+  private Item item(Question q, int at) {
+    List<Integer> years =
+        q.years().stream()
+            .map(y -> y.day().map(d -> (int) (axis.at(d) * axis.days())).orElse(-1))
+            .toList();
+    return new Item(
+        q.topic().replace('-', ' '), Lines.clean(q.answer()), at, book.reasons(q.because()), years);
+  }
+
+  private int at(PlantingSeason p, Question q) {
+    Optional<Double> at =
+        p.dates().entrySet().stream()
+            .filter(e -> e.getKey().id().equals(q.topic()))
+            .findFirst()
+            .map(e -> axis.usual(e.getValue().value()));
+    return at.map(share -> (int) Math.round(share * 1000)).orElse(-1);
+  }
+}

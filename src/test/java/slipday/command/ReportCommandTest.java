@@ -1,0 +1,99 @@
+package slipday.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slipday.output.Hostile;
+
+class ReportCommandTest {
+  private static final String PLAN = "plans/tern-hollow/plan.season";
+
+  @TempDir Path folder;
+
+  private static String page(String plan) {
+    Run run = Run.in(Path.of(""), "report", plan, "--date", "2027-07-08");
+    assertThat(run.exit()).isNotEqualTo(Exit.UNUSABLE);
+    return run.out();
+  }
+
+  @Test
+  void theExampleGardenFitsIntoOneMegabyte() {
+    String page = page(PLAN);
+    assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(1_000_000);
+    assertThat(page).startsWith("<!DOCTYPE html>").contains("Tern Amber", "As of 8 Jul.");
+  }
+
+  @Test
+  void theSameIsWrittenTwice() {
+    assertThat(page(PLAN)).isEqualTo(page(PLAN));
+  }
+
+  @Test
+  void nothingOnItLeadsOutside() {
+    assertThat(page(PLAN))
+        .contains("default-src &#39;none&#39;;")
+        .doesNotContainPattern("(?i)(src|href|action)=\"(?!#|data:,)")
+        .doesNotContainPattern("(?i)url\\((?!#)|@import|fetch\\(|XMLHttpRequest|<base|<form");
+  }
+
+  @Test
+  void everyLinkLeadsSomewhereOnIt() {
+    String page = page(PLAN);
+    Matcher link = Pattern.compile("href=\"#([^\"]+)\"").matcher(page);
+    assertThat(link.results().map(r -> r.group(1)).distinct().toList())
+        .hasSizeGreaterThan(10)
+        .allSatisfy(id -> assertThat(page).contains(" id=\"" + id + "\""));
+  }
+
+  @Test
+  void whatRulesFoundStandsWithItsPlace() {
+    String page = page("plans/tern-hollow/muddle.season");
+    assertThat(page)
+        .contains("seed-open-to-crossing", "Seed in danger", "class=\"danger\"")
+        .contains("muddle.season:");
+  }
+
+  @Test
+  void namesFullOfMarkupAreText() throws IOException {
+    Path plan = folder.resolve("plan.season");
+    Files.writeString(plan, Hostile.PLAN);
+    Run run = Run.in(folder, "report", "plan.season", "--date", "2027-07-08");
+    assertThat(run.exit()).as(run.err()).isNotEqualTo(Exit.UNUSABLE);
+    assertThat(run.out()).contains("&lt;script&gt;").doesNotContain(Hostile.SCRIPT, "<img");
+    List<String> scripts =
+        Pattern.compile("<script").matcher(run.out()).results().map(r -> r.group()).toList();
+    assertThat(scripts).hasSize(2);
+  }
+
+  @Test
+  void itIsWrittenWhereItIsAskedFor() throws IOException {
+    Files.writeString(folder.resolve("plan.season"), Hostile.PLAN);
+    Run run = Run.in(folder, "report", "plan.season", "-o", "page.html");
+    assertThat(run.out()).matches("page\\.html: \\d+ kB\\.\n");
+    assertThat(folder.resolve("page.html")).content().endsWith("</html>\n");
+  }
+
+  @Test
+  void withoutASeasonThereIsNoPage() throws IOException {
+    Files.writeString(folder.resolve("plan.season"), "season 2027\nbed x\nbed x\n");
+    Run run = Run.in(folder, "report", "plan.season", "-o", "page.html");
+    assertThat(run.exit()).isEqualTo(Exit.FINDINGS);
+    assertThat(run.err()).contains("name-twice");
+    assertThat(folder.resolve("page.html")).doesNotExist();
+  }
+
+  @Test
+  void aDayThatIsNoneIsSaid() {
+    Run run = Run.in(Path.of(""), "report", PLAN, "--date", "8 July");
+    assertThat(run.exit()).isEqualTo(Exit.UNUSABLE);
+    assertThat(run.err()).contains("--date takes a day");
+  }
+}

@@ -1,0 +1,5 @@
+/** Tests of the pages. */
+@NullMarked
+package slipday.output.report;
+
+import org.jspecify.annotations.NullMarked;
