@@ -22,6 +22,7 @@ public final class RelationshipInverse {
   private final List<Integer> free = new ArrayList<>();
   private final List<List<Term>> stands = new ArrayList<>();
   private final List<Entry> entries;
+  private double logDeterminant;
 
   /**
    * A share of a free plant.
@@ -51,6 +52,7 @@ public final class RelationshipInverse {
         stands.add(List.of(new Term(free.size(), 1)));
         free.add(i);
         rows.add(new TreeMap<>());
+        logDeterminant += Math.log(descent.draw(i));
         addSquare(mean, 1 / descent.draw(i), rows);
       }
     }
@@ -95,6 +97,11 @@ public final class RelationshipInverse {
   /** The numbers that are not 0, by row and column. */
   public List<Entry> entries() {
     return entries;
+  }
+
+  /** Logarithm of the determinant of the relationships among the free plants: Σ ln D. */
+  public double logDeterminant() {
+    return logDeterminant;
   }
 
   private Map<Integer, Double> meanOfParents(List<Descent.Share> shares) {

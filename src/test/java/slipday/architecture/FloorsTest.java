@@ -58,6 +58,11 @@ class FloorsTest {
     onlyIn("slipday.output..", "net.fortuna.ical4j..").check(all);
   }
 
+  @ArchTest
+  static void sparseMatricesStayWithGenetics(JavaClasses all) {
+    onlyIn("slipday.genetics..", "org.ejml..").check(all);
+  }
+
   @Test
   void theDrawingIsReadRowByRow() {
     String javadoc =

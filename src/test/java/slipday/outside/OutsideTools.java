@@ -58,6 +58,15 @@ public final class OutsideTools {
     return requireOrSkip(found, name);
   }
 
+  /** An Rscript that can {@code library(lme4)}; it takes the file of a script. */
+  public static Tool rscriptWithLme4() {
+    Tool asks = new Tool(List.of("Rscript", "--vanilla", "-e"), Map.of());
+    return requireOrSkip(
+        Optional.of(new Tool(List.of("Rscript", "--vanilla"), Map.of()))
+            .filter(tool -> asks.runs("library(lme4)")),
+        "an Rscript with lme4");
+  }
+
   /** What was found; else the test is skipped, or fails under CI. */
   public static <T> T requireOrSkip(Optional<T> found, String what) {
     return requireOrSkip(found, what, "true".equals(System.getenv("CI")));
