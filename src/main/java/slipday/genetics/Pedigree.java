@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 
 /**
  * Who descends from whom, with exact inbreeding and coancestry.
@@ -119,6 +120,23 @@ public final class Pedigree {
     Map<Integer, Double> shares = new HashMap<>();
     contributions.forEach((individual, share) -> shares.put(individual, share / sum));
     return descent.relationship(shares, shares) / 2;
+  }
+
+  /**
+   * The covariance of two sums of breeding values over the additive variance of a base that is not
+   * inbred: x′·A·y.
+   *
+   * @param one how much of each individual; less than 0 for a difference
+   */
+  public double relationship(Map<Integer, Double> one, Map<Integer, Double> other) {
+    return descent.relationship(one, other);
+  }
+
+  /** Whom an individual's genes are from, with the share of each; nothing for a founder. */
+  public Map<Integer, Double> parents(int individual) {
+    Map<Integer, Double> parents = new TreeMap<>();
+    descent.shares(individual).forEach(share -> parents.put(share.parent(), share.of()));
+    return parents;
   }
 
   /**

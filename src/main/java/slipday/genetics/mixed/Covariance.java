@@ -14,8 +14,7 @@ public final class Covariance {
   private final double[] inverse;
   private final double logDeterminant;
 
-  private Covariance(
-      int size, int[] rows, int[] columns, double[] inverse, double logDeterminant) {
+  private Covariance(int size, int[] rows, int[] columns, double[] inverse, double logDeterminant) {
     this.size = size;
     this.rows = rows;
     this.columns = columns;

@@ -79,8 +79,8 @@ public final class MixedModel {
   /**
    * The solution for given variances.
    *
-   * @param variances one for each random effect, 0 to leave it out, and last the remainder's,
-   *     above 0
+   * @param variances one for each random effect, 0 to leave it out, and last the remainder's, above
+   *     0
    */
   public Solution solve(double... variances) {
     return new Solution(this, variances);

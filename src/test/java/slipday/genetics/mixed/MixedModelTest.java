@@ -49,9 +49,7 @@ class MixedModelTest {
     Solution solution = model.solve(20, 40);
     assertThat(solution.fixed(0)).isCloseTo(4.358502, within(5e-7));
     assertThat(solution.fixed(1)).isCloseTo(3.404430, within(5e-7));
-    double[] values = {
-      .098445, -.018770, -.041084, -.008663, -.185732, .176872, -.249459, .182615
-    };
+    double[] values = {.098445, -.018770, -.041084, -.008663, -.185732, .176872, -.249459, .182615};
     double[] accuracies = {.24044, .12573, .29510, .38032, .37919, .33976, .34101, .39405};
     for (int i = 0; i < 8; i++) {
       assertThat(solution.random(0, i)).isCloseTo(values[i], within(5e-7));
@@ -64,7 +62,8 @@ class MixedModelTest {
 
   /** Best linear unbiased prediction and likelihood by V⁻¹, with V written out in full. */
   @Property(tries = 60)
-  void asWithTheWholeCovariance(@ForAll long seed, @ForAll @IntRange(min = 4, max = 12) int plants) {
+  void asWithTheWholeCovariance(
+      @ForAll long seed, @ForAll @IntRange(min = 4, max = 12) int plants) {
     Drawn drawn = new Drawn(new Random(seed), plants);
     Solution solution = drawn.model.solve(2, .7, 1.5);
     Full full = new Full(drawn, 2, .7, 1.5);

@@ -194,8 +194,7 @@ class RemlTest {
         double mean = 0;
         if (i >= 6) {
           mean = (value[parents[i][0]] + value[parents[i][1]]) / 2;
-          draw =
-              (2 - pedigree.inbreeding(parents[i][0]) - pedigree.inbreeding(parents[i][1])) / 4;
+          draw = (2 - pedigree.inbreeding(parents[i][0]) - pedigree.inbreeding(parents[i][1])) / 4;
         }
         value[i] = mean + 1.5 * Math.sqrt(draw) * random.nextGaussian();
         made.plant(i, value[i] + .8 * random.nextGaussian());
@@ -287,8 +286,7 @@ class RemlTest {
               List.of(
                   new MixedModel.Random(family.build(), covariance),
                   new MixedModel.Random(plant.build(), Covariance.independent(plants))));
-      return new Garden(
-          model, rows, kinship, effects.stream().map(e -> e[3]).distinct().toList());
+      return new Garden(model, rows, kinship, effects.stream().map(e -> e[3]).distinct().toList());
     }
   }
 }
