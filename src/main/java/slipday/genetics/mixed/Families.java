@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** Whether measurements can tell breeding values from what else plants have of their own. */
 final class Families {
+  /** Fewer tell next to nothing. Common practice, no source. */
+  private static final int FEWEST = 5;
+
   private final BreedingModel model;
   private final Map<Map<Integer, Double>, Integer> families = new HashMap<>();
 
@@ -43,10 +46,18 @@ final class Families {
           "No plant has two fruits measured, so the luck of a fruit can't be told from its plant.");
     }
     int between = model.rankWith(family, families.size()) - model.model.rank();
-    return between == 0
+    if (between == 0) {
+      return Optional.of(
+          "No two families were grown side by side, and none in two seasons or beds: what they"
+              + " inherit can't be told from where and when they grew.");
+    }
+    return between + 1 < FEWEST
         ? Optional.of(
-            "No two families were grown side by side, and none in two seasons or beds: what they"
-                + " inherit can't be told from where and when they grew.")
+            "Only "
+                + (between + 1)
+                + " families can be compared with each other, and "
+                + FEWEST
+                + " is the least for an estimate.")
         : Optional.empty();
   }
 }

@@ -123,10 +123,12 @@ class BreedingModelTest {
     assertThat(single.model().estimate().refusal().orElseThrow()).contains("two fruits");
     long tooUnsure =
         IntStream.range(0, 20)
-            .mapToObj(seed -> new Simulated(new Random(seed), 3, 2, 2, 4, 1, 3).model().estimate())
+            .mapToObj(seed -> new Simulated(new Random(seed), 5, 2, 2, 4, 1, 3).model().estimate())
             .filter(answer -> answer.refusal().filter(why -> why.contains("0.3")).isPresent())
             .count();
     assertThat(tooUnsure).isGreaterThan(5);
+    Simulated few = new Simulated(new Random(1), 4, 9, 5, 2, 1, 3);
+    assertThat(few.model().estimate().refusal().orElseThrow()).contains("4 families");
 
     Pedigree.Builder builder = Pedigree.begin(0);
     List<Measurement> unknown = new ArrayList<>();
