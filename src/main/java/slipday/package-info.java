@@ -18,6 +18,7 @@
  *    seed      seed in hand: what is left, how good it still is, how much to sow
  *    odds      how many to grow, sow, pollinate and keep; counts against ratios
  * 5  rules     one class a rule; reporter, catalogue, checker, allowances
+ *    change    what differs between two states of a plan
  * 6  output    findings, tables, calendar, data: outputs never compute
  * 7  app       the one pipeline: load, parse, resolve, season, check
  * 8  command   the door

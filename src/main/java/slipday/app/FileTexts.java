@@ -29,24 +29,38 @@ public final class FileTexts {
   private static final long LARGEST = 64L << 20;
 
   private final Map<Path, String> overlays;
+  private final Optional<Map<Path, byte[]>> kept;
 
-  private FileTexts(Map<Path, String> overlays) {
+  private FileTexts(Map<Path, String> overlays, Optional<Map<Path, byte[]>> kept) {
     this.overlays = overlays;
+    this.kept = kept;
   }
 
   public static FileTexts onDisk() {
-    return new FileTexts(Map.of());
+    return new FileTexts(Map.of(), Optional.empty());
+  }
+
+  /**
+   * Files as they once were; the disk is not looked at.
+   *
+   * @param kept absolute, normalised paths and the bytes of each
+   */
+  static FileTexts kept(Map<Path, byte[]> kept) {
+    return new FileTexts(Map.of(), Optional.of(Map.copyOf(kept)));
   }
 
   /**
    * @param overlays absolute, normalised paths and the text that stands for each
    */
   public static FileTexts withOverlays(Map<Path, String> overlays) {
-    return new FileTexts(Map.copyOf(overlays));
+    return new FileTexts(Map.copyOf(overlays), Optional.empty());
   }
 
   /** Whether a path is a folder, on the disk or by a buffer that is open in it. */
   boolean isFolder(Path path) {
+    if (kept.isPresent()) {
+      return kept.get().keySet().stream().anyMatch(k -> path.equals(k.getParent()));
+    }
     return Files.isDirectory(path)
         || overlays.keySet().stream().anyMatch(o -> path.equals(o.getParent()));
   }
@@ -55,7 +69,11 @@ public final class FileTexts {
   List<Path> in(Path folder) throws IOException {
     Set<Path> all = new TreeSet<>();
     overlays.keySet().stream().filter(o -> folder.equals(o.getParent())).forEach(all::add);
-    if (Files.isDirectory(folder)) {
+    kept.stream()
+        .flatMap(k -> k.keySet().stream())
+        .filter(k -> folder.equals(k.getParent()))
+        .forEach(all::add);
+    if (kept.isEmpty() && Files.isDirectory(folder)) {
       try (Stream<Path> entries = Files.list(folder)) {
         entries.forEach(all::add);
       }
@@ -68,6 +86,12 @@ public final class FileTexts {
     String overlay = overlays.get(path.toAbsolutePath().normalize());
     if (overlay != null) {
       return Outcome.of(Optional.of(Source.of(name, overlay)));
+    }
+    if (kept.isPresent()) {
+      byte[] bytes = kept.get().get(path.toAbsolutePath().normalize());
+      return bytes == null
+          ? unusable("There was no file `" + name + "` then.", "")
+          : decoded(bytes, name);
     }
     try {
       if (Files.isDirectory(path)) {

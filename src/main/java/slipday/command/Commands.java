@@ -29,6 +29,7 @@ final class Commands {
     commands.put("climate", ClimateCommand::spec);
     commands.put("crops", CropsCommand::spec);
     commands.put("format", FormatCommand::spec);
+    commands.put("changes", ChangesCommand::spec);
     commands.put("completion", CompletionCommand::spec);
     commands.put("manual", ManualCommand::spec);
     return commands;

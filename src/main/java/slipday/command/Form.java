@@ -8,7 +8,8 @@ enum Form {
   JSON("json"),
   CSV("csv"),
   SARIF("sarif"),
-  ICS("ics");
+  ICS("ics"),
+  MARKDOWN("markdown");
 
   private final String word;
 
