@@ -19,6 +19,7 @@ import slipday.change.Changes.Moved;
 import slipday.change.Changes.Pair;
 import slipday.change.Changes.Thing;
 import slipday.change.Changes.ThingKind;
+import slipday.finding.Finding;
 import slipday.garden.Garden;
 import slipday.garden.Named;
 import slipday.measure.Reason;
@@ -76,7 +77,16 @@ public final class Comparison {
         chores,
         generations,
         FindingComparison.missingFrom(before.findings(), after.findings()),
-        FindingComparison.missingFrom(after.findings(), before.findings()));
+        gone());
+  }
+
+  /**
+   * Where the season now can't be reckoned its rules say nothing, and nothing is mended by that.
+   */
+  private List<Finding> gone() {
+    return before.season().isPresent() && after.season().isEmpty()
+        ? List.of()
+        : FindingComparison.missingFrom(after.findings(), before.findings());
   }
 
   private List<Thing> things() {

@@ -2,6 +2,7 @@ package slipday.change;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -39,6 +40,12 @@ final class Leaves {
         missing.add(leaf);
       }
     }
+    missing.sort(Comparator.comparing(Leaves::isOwn).reversed());
     return missing;
+  }
+
+  /** Whether it is a line of the gardener's: that tells more than what follows from it. */
+  private static boolean isOwn(Reason leaf) {
+    return leaf.place().filter(p -> !p.source().isBuiltIn()).isPresent();
   }
 }

@@ -88,15 +88,15 @@ class ChangesCommandTest {
   void aRecordedFactMovesTheDatesAfterIt() throws IOException {
     write(
         "record/2027.season",
-        "2027-05-12 sowed amber-f3, 16 seeds\n2027-07-20 first male flower amber-f3\n");
+        "2027-05-12 sowed amber-f3, 16 seeds\n2027-07-20 first male flowers amber-f3\n");
     Run run = changes();
-    assertThat(run.out()).contains("first male flowers").contains("20 Jul").contains("later");
+    assertThat(run.out()).contains("first male flowers to first fruiting flowers: 35 days later");
     assertThat(run.out()).contains("record/2027.season:2");
   }
 
   @Test
   void aFileThatIsNotCommittedYetIsNewsOnlyOnOneSide() throws IOException {
-    write("record/2028.season", "2027-07-21 first female flower amber-f3\n");
+    write("record/2028.season", "2027-07-21 first fruiting flowers amber-f3\n");
     assertThat(changes().out()).contains("amber-f3").doesNotContain("is the same");
   }
 

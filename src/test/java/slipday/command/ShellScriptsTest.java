@@ -47,7 +47,7 @@ class ShellScriptsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "slipday ch, check",
+    "slipday bloo, bloom",
     "slipday check --fail-on '', error note warning",
     "slipday check --allo, --allowed",
     "slipday completion '', bash fish zsh"
@@ -87,7 +87,7 @@ class ShellScriptsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "slipday ch, check",
+    "slipday bloo, bloom",
     "slipday check --fail-on '', error note warning",
     "slipday check --allo, --allowed",
     "slipday completion '', bash fish zsh"
