@@ -1,20 +1,17 @@
 package slipday.season;
 
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import slipday.garden.CropFacts;
 import slipday.garden.Cross;
 import slipday.garden.Facts;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
 import slipday.garden.Site;
-import slipday.genetics.BetaBinomial;
-import slipday.genetics.Odds;
+import slipday.garden.record.FruitStory;
+import slipday.genetics.ClusteredRate;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Reason;
@@ -22,22 +19,17 @@ import slipday.measure.Reasoned;
 
 /** How many flowers to pollinate, on which mornings, and when to stop. */
 final class HandPollination {
-  private static final double LIKELY = 0.5;
-  private static final double SURE = 0.95;
-  private static final int MOST_FLOWERS = 9_999;
-  private static final int DAYS_OF_WEEK = 7;
-
-  /** A take of none or of all is never certain; so much of a flower stands for the doubt. */
-  private static final double DOUBT = 0.05;
-
   private static final CropFacts.TakeRate USUAL_TAKE = new CropFacts.TakeRate(0.5, 10);
 
   private final Site site;
   private final RecordedTakes takes;
 
-  HandPollination(Garden garden) {
+  /**
+   * @param stories of all tagged fruits of the record
+   */
+  HandPollination(Garden garden, List<FruitStory> stories) {
     this.site = garden.site();
-    this.takes = new RecordedTakes(garden.record());
+    this.takes = new RecordedTakes(garden.record(), stories);
   }
 
   /** The plans of all that is to be pollinated by hand. */
@@ -70,14 +62,15 @@ final class HandPollination {
         .pollination()
         .map(
             wish ->
-                new Wish(
-                    p,
-                    p.planting(),
-                    Optional.empty(),
-                    wish.value().self(),
-                    wish.value().fruits(),
-                    wish.value().fromPlants(),
-                    wish.reason()));
+                wish(
+                    new Wish.Asked(
+                        p,
+                        p.planting(),
+                        Optional.empty(),
+                        wish.value().self(),
+                        wish.value().fruits(),
+                        wish.value().fromPlants(),
+                        wish.reason())));
   }
 
   private Optional<Wish> of(Cross cross, PlantingSeason seedParent) {
@@ -85,95 +78,33 @@ final class HandPollination {
         .fruits()
         .map(
             fruits ->
-                new Wish(
-                    seedParent,
-                    cross.pollenParent(),
-                    Optional.of(cross),
-                    false,
-                    fruits.value(),
-                    Optional.empty(),
-                    fruits.reason()));
+                wish(
+                    new Wish.Asked(
+                        seedParent,
+                        cross.pollenParent(),
+                        Optional.of(cross),
+                        false,
+                        fruits.value(),
+                        Optional.empty(),
+                        fruits.reason())));
   }
 
-  /** What is wanted of one mother, and what that takes. */
-  private final class Wish {
-    final PlantingSeason seed;
-    final Planting pollen;
-    final Optional<Cross> cross;
-    final boolean self;
-    final int wanted;
-    final Optional<Integer> fromPlants;
-    final Reason asked;
-    final boolean emasculate;
-    final Reasoned<CropFacts.TakeRate> take;
-    final double a;
-    final double b;
-    final Optional<Reasoned<Integer>> standing;
-    final Reasoned<Integer> set;
-    final int left;
-    final Optional<LocalDate> from;
-    final Optional<LocalDate> until;
-    final int mornings;
-    final Reasoned<Range> perWeek;
-    final int likely;
-    final OptionalInt sure;
-
-    Wish(
-        PlantingSeason seed,
-        Planting pollen,
-        Optional<Cross> cross,
-        boolean self,
-        int wanted,
-        Optional<Integer> fromPlants,
-        Reason asked) {
-      this.seed = seed;
-      this.pollen = pollen;
-      this.cross = cross;
-      this.self = self;
-      this.wanted = wanted;
-      this.fromPlants = fromPlants;
-      this.asked = asked;
-      Facts facts = seed.planting().facts();
-      this.emasculate = cross.map(Cross::needsEmasculation).orElse(false);
-      this.take = takes.learned(take(facts, emasculate), seed.planting().crop(), emasculate);
-      this.a = Math.max(DOUBT, take.value().share() * take.value().worth());
-      this.b = Math.max(DOUBT, (1 - take.value().share()) * take.value().worth());
-      this.standing = takes.standing(seed.planting());
-      this.set = takes.set(seed.planting(), pollen, cross.isPresent(), self);
-      this.left = Math.max(0, wanted - set.value());
-      this.from = usual(seed, Event.FIRST_FRUITING);
-      this.until = usual(seed, Event.LAST_SET);
-      this.mornings = days(from, until) * morningsAWeek() / DAYS_OF_WEEK;
-      this.perWeek = perWeek(facts);
-      this.likely = Odds.trialsNeeded(a, b, left, LIKELY, MOST_FLOWERS).orElse(MOST_FLOWERS);
-      this.sure = Odds.trialsNeeded(a, b, left, SURE, MOST_FLOWERS);
-    }
-
-    boolean onOneMother(Wish other) {
-      return seed.name().equals(other.seed.name());
-    }
-
-    int goal() {
-      return sure.orElse(MOST_FLOWERS);
-    }
-
-    int plants() {
-      return standing.map(Reasoned::value).orElse(1);
-    }
-
-    /** Flowers that open on the mornings there are, of those this wish may have. */
-    int opening(double share) {
-      double all = plants() * perWeek.value().middle() * mornings / DAYS_OF_WEEK;
-      return (int) Math.round(all * share);
-    }
-
-    double perMorning(double share) {
-      return mornings == 0 ? 0 : Math.min(goal(), opening(share)) / (double) mornings;
-    }
+  private Wish wish(Wish.Asked asked) {
+    Planting mother = asked.seed().planting();
+    boolean emasculate = asked.cross().map(Cross::needsEmasculation).orElse(false);
+    return new Wish(
+        asked,
+        emasculate,
+        takes.learned(
+            take(mother.facts(), emasculate), emasculate, line -> figure(line.facts(), emasculate)),
+        takes.standing(mother),
+        takes.pollinated(mother, asked.pollen(), asked.cross().isPresent(), asked.self()),
+        perWeek(mother.facts()),
+        morningsAWeek());
   }
 
   private int morningsAWeek() {
-    return site.morningsAWeek().map(Reasoned::value).orElse(DAYS_OF_WEEK);
+    return site.morningsAWeek().map(Reasoned::value).orElse(Wish.DAYS_OF_WEEK);
   }
 
   private static Reasoned<Range> perWeek(Facts facts) {
@@ -199,56 +130,44 @@ final class HandPollination {
     int there = (int) Math.min(opening, Math.round(mine * w.mornings));
     int goal = Math.min(w.goal(), Math.max(w.left == 0 ? 0 : 1, there));
     int aMorning = w.mornings == 0 ? 0 : (int) Math.ceil(goal / (double) w.mornings);
-    Range carry = w.seed.planting().facts().valueOr(CropFacts.FRUITS_PER_PLANT, new Range(1, 1));
+    Range carry = w.mother().facts().valueOr(CropFacts.FRUITS_PER_PLANT, new Range(1, 1));
     return new PollinationPlan(
-        w.cross.map(Cross::name).orElse(w.seed.name()),
-        w.seed.planting(),
-        w.pollen,
-        w.cross,
-        w.self,
+        w.name(),
+        w.mother(),
+        w.asked.pollen(),
+        w.asked.cross(),
+        w.asked.self(),
         w.emasculate,
-        w.wanted,
-        w.set.value(),
-        w.fromPlants,
-        w.take.map(CropFacts.TakeRate::share),
+        w.asked.fruits(),
+        w.pollinated,
+        w.asked.fromPlants(),
+        w.take.map(ClusteredRate::mean),
         w.likely,
         w.sure.isPresent() ? Optional.of(w.sure.getAsInt()) : Optional.empty(),
         there,
         (int) Math.round(w.plants() * carry.high()),
-        new BetaBinomial(there, w.a, w.b).atLeast(w.left),
+        w.chance(there),
         w.from,
         w.until,
         w.mornings,
         aMorning,
-        stop(w.wanted, w.fromPlants),
-        Reason.derived(sentence(w), reasons(w, spared, wishes)));
-  }
-
-  private static String sentence(Wish w) {
-    return w.wanted
-        + " fruits wanted"
-        + (w.set.value() > 0 ? ", " + w.set.value() + " of them set" : "")
-        + ": "
-        + w.likely
-        + " flowers as likely as not"
-        + (w.sure.isPresent() ? ", " + w.sure.getAsInt() + " to be sure in 19 of 20" : "");
+        stop(w.asked.fruits(), w.asked.fromPlants()),
+        Reason.derived(w.sentence(), reasons(w, spared, wishes)));
   }
 
   private List<Reason> reasons(Wish w, double spared, List<Wish> wishes) {
     List<Reason> reasons =
         new ArrayList<>(
-            List.of(w.asked, w.take.reason(), w.perWeek.reason(), site.hands().reason()));
+            List.of(w.asked.reason(), w.take.reason(), w.perWeek.reason(), site.hands().reason()));
     w.standing.ifPresent(p -> reasons.add(p.reason()));
-    if (w.set.value() > 0) {
-      reasons.add(w.set.reason());
-    }
+    w.progress().ifPresent(reasons::add);
     site.morningsAWeek().ifPresent(m -> reasons.add(m.reason()));
-    w.seed.date(Event.FIRST_FRUITING).ifPresent(d -> reasons.add(d.reason()));
+    w.asked.seed().date(Event.FIRST_FRUITING).ifPresent(d -> reasons.add(d.reason()));
     List<Reason> sharers =
-        wishes.stream().filter(o -> o != w && w.onOneMother(o)).map(o -> o.asked).toList();
+        wishes.stream().filter(o -> o != w && w.onOneMother(o)).map(o -> o.asked.reason()).toList();
     if (!sharers.isEmpty()) {
       reasons.add(
-          Reason.derived("The flowers of `" + w.seed.name() + "` are shared with", sharers));
+          Reason.derived("The flowers of `" + w.mother().name() + "` are shared with", sharers));
     }
     if (spared < 1) {
       reasons.add(
@@ -261,33 +180,27 @@ final class HandPollination {
     reasons.add(
         Reason.method(
             "Takes on one vine are not independent and the rate itself is uncertain: beta-binomial with Beta("
-                + Quantity.plain(w.a)
+                + Quantity.plain(w.take.value().a())
                 + ", "
-                + Quantity.plain(w.b)
+                + Quantity.plain(w.take.value().b())
                 + ")"));
     return reasons;
   }
 
-  private static Reasoned<CropFacts.TakeRate> take(Facts facts, boolean emasculated) {
+  private static Optional<Reasoned<CropFacts.TakeRate>> figure(Facts facts, boolean emasculated) {
     Optional<Reasoned<CropFacts.TakeRate>> own =
         emasculated ? facts.get(CropFacts.TAKE_EMASCULATED) : Optional.empty();
-    return own.or(() -> facts.get(CropFacts.TAKE))
+    return own.or(() -> facts.get(CropFacts.TAKE));
+  }
+
+  private static Reasoned<CropFacts.TakeRate> take(Facts facts, boolean emasculated) {
+    return figure(facts, emasculated)
         .orElseGet(
             () ->
                 new Reasoned<>(
                     USUAL_TAKE,
                     Reason.byDefault(
                         "A take of half, worth 10 flowers, where the crop says nothing.")));
-  }
-
-  private static Optional<LocalDate> usual(PlantingSeason p, Event event) {
-    return p.date(event).flatMap(d -> d.value().usual());
-  }
-
-  private static int days(Optional<LocalDate> from, Optional<LocalDate> until) {
-    return from.isEmpty() || until.isEmpty()
-        ? 0
-        : (int) Math.max(0, ChronoUnit.DAYS.between(from.get(), until.get()) + 1);
   }
 
   private static String stop(int wanted, Optional<Integer> fromPlants) {

@@ -1,9 +1,11 @@
 package slipday.season;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import slipday.garden.Cross;
 import slipday.garden.Planting;
+import slipday.garden.record.FruitStory;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 
@@ -15,11 +17,11 @@ import slipday.measure.Reasoned;
  * @param pollenParent whose males are used; the same planting for selfs and sibs
  * @param emasculate whether the flower's own anthers must come off the evening before
  * @param wanted fruits wanted
- * @param set fruits of them that took, by the record
+ * @param pollinated what was pollinated of it this season by the record
  * @param fromPlants the least number of plants they should come from, where told
  * @param take the share that takes, mean of what is known
- * @param flowersLikely flowers after which the fruits still wanted are as likely there as not
- * @param flowersSure flowers after which they are there in 19 of 20 cases; empty where more than
+ * @param flowersLikely more flowers after which the fruits still wanted are as likely there as not
+ * @param flowersSure more flowers after which they are there in 19 of 20 cases; empty where more than
  *     9,999
  * @param flowersThere flowers that open in the window on all plants, usual figure
  * @param canCarry fruits that the plants can carry
@@ -37,7 +39,7 @@ public record PollinationPlan(
     boolean selfing,
     boolean emasculate,
     int wanted,
-    int set,
+    List<FruitStory> pollinated,
     Optional<Integer> fromPlants,
     Reasoned<Double> take,
     int flowersLikely,
@@ -52,8 +54,48 @@ public record PollinationPlan(
     String stop,
     Reason reason) {
 
-  /** Fruits still wanted. */
+  public PollinationPlan {
+    pollinated = List.copyOf(pollinated);
+  }
+
+  /** Fruits of it that set, by the record. */
+  public int set() {
+    return set(pollinated);
+  }
+
+  /** Flowers of it of which nobody knows yet whether they took. */
+  public int waiting() {
+    return waiting(pollinated);
+  }
+
+  /** Fruits still wanted of flowers that are not known to have set. */
   public int left() {
-    return Math.max(0, wanted - set);
+    return left(wanted, fromPlants, pollinated);
+  }
+
+  /** Fruits still wanted when those flowers that wait take as often as is usual. */
+  public double stillWanted() {
+    return Math.max(0, left() - waiting() * take.value());
+  }
+
+  static int set(List<FruitStory> pollinated) {
+    return (int) pollinated.stream().filter(FruitStory::counts).count();
+  }
+
+  static int waiting(List<FruitStory> pollinated) {
+    return (int)
+        pollinated.stream().filter(s -> s.state() == FruitStory.State.PENDING).count();
+  }
+
+  /** As many as are wanted, and from as many plants. */
+  static int left(int wanted, Optional<Integer> fromPlants, List<FruitStory> pollinated) {
+    long plants =
+        pollinated.stream()
+            .filter(FruitStory::counts)
+            .map(s -> s.fruit().seedParent().plant().map(String::valueOf).orElse(s.fruit().tag()))
+            .distinct()
+            .count();
+    int fruits = Math.max(0, wanted - set(pollinated));
+    return fromPlants.map(n -> Math.max(fruits, n - (int) plants)).orElse(fruits);
   }
 }

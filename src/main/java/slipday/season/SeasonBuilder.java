@@ -6,6 +6,7 @@ import java.util.Map;
 import slipday.climate.Climate;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
+import slipday.garden.record.FruitStory;
 
 /** Makes the one season object out of a garden and its climate. */
 public final class SeasonBuilder {
@@ -13,6 +14,7 @@ public final class SeasonBuilder {
 
   public static Season build(Garden garden, Climate climate) {
     SeasonWeather weather = SeasonWeather.of(climate);
+    List<FruitStory> stories = FruitStory.all(garden.record());
     Forecaster forecaster = new Forecaster(garden, weather);
     Map<String, Forecaster.Draft> drafts = new LinkedHashMap<>();
     for (Planting planting : garden.plantings()) {
@@ -34,6 +36,6 @@ public final class SeasonBuilder {
         List.copyOf(new Crossing(garden, all).exposures()),
         nickings,
         apart,
-        new HandPollination(garden).plans(garden.crosses(), plantings));
+        new HandPollination(garden, stories).plans(garden.crosses(), plantings));
   }
 }

@@ -67,7 +67,7 @@ class MorningsTest {
         p.selfing(),
         p.emasculate(),
         p.wanted(),
-        p.set(),
+        p.pollinated(),
         p.fromPlants(),
         p.take(),
         p.flowersLikely(),

@@ -1,0 +1,163 @@
+package slipday.garden.record;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What is recorded of one tagged fruit, from its pollination on.
+ *
+ * @param checked the last that was seen of its set
+ * @param picked the first picking
+ * @param saved the first taking of its seed
+ * @param spoilt what put it out of the seed: its plant is gone, off-type or bitter, or it is bitter
+ *     itself
+ */
+public record FruitStory(
+    Fruit fruit,
+    Optional<Fact.SetChecked> checked,
+    Optional<Fact.Picked> picked,
+    Optional<Fact.Saved> saved,
+    Optional<Fact> spoilt) {
+
+  /** How far a tagged flower has come. */
+  public enum State {
+    /** Pollinated, and not yet seen to have taken. */
+    PENDING,
+    SET,
+    FAILED,
+    /** Out of the seed before any was taken. */
+    LOST,
+    PICKED,
+    SAVED
+  }
+
+  public State state() {
+    if (saved.isPresent()) {
+      return State.SAVED;
+    }
+    if (spoilt.isPresent()) {
+      return State.LOST;
+    }
+    if (picked.isPresent()) {
+      return State.PICKED;
+    }
+    return checked.map(c -> c.took() ? State.SET : State.FAILED).orElse(State.PENDING);
+  }
+
+  /** Whether it is one of the fruits wanted: set, and none the worse since. */
+  public boolean counts() {
+    return switch (state()) {
+      case SET, PICKED -> true;
+      case SAVED -> spoilt.isEmpty();
+      default -> false;
+    };
+  }
+
+  /** Whether it took at first, whatever became of it; empty while nobody knows. */
+  public Optional<Boolean> took() {
+    return picked.isPresent() || saved.isPresent()
+        ? Optional.of(true)
+        : checked.map(Fact.SetChecked::took);
+  }
+
+  /** The line that says whether it took; its own where none does. */
+  public Fact proof() {
+    return checked
+        .map(Fact.class::cast)
+        .or(() -> picked.map(Fact.class::cast))
+        .or(() -> saved.map(Fact.class::cast))
+        .orElse(fruit);
+  }
+
+  /** The stories of all tagged fruits, by date of their pollination. */
+  public static List<FruitStory> all(GardenRecord record) {
+    return new Teller(record).all();
+  }
+
+  /** Gathers what is recorded by fruit and by plant, in one go. */
+  private static final class Teller {
+    private final Map<Fruit.Key, Fruit> fruits = new LinkedHashMap<>();
+    private final Map<Fruit.Key, Fact.SetChecked> checked = new HashMap<>();
+    private final Map<Fruit.Key, Fact.Picked> picked = new HashMap<>();
+    private final Map<Fruit.Key, Fact.Saved> saved = new HashMap<>();
+    private final Map<Fruit.Key, Fact> bitter = new HashMap<>();
+    private final Map<Plants, Fact> unfit = new HashMap<>();
+    private final Map<Plants, Fact.Lost> gone = new HashMap<>();
+
+    Teller(GardenRecord record) {
+      record.every(Fruit.class).forEach(f -> fruits.putIfAbsent(f.key(), f));
+      record.facts().forEach(this::file);
+    }
+
+    List<FruitStory> all() {
+      return fruits.values().stream().map(this::story).toList();
+    }
+
+    private void file(Fact fact) {
+      if (fact instanceof Fact.SetChecked set) {
+        checked.put(set.fruit().key(), set);
+      } else if (fact instanceof Fact.Picked p && p.subject() instanceof Fruit fruit) {
+        picked.putIfAbsent(fruit.key(), p);
+      } else if (fact instanceof Fact.Saved s && s.from() instanceof Fruit fruit) {
+        saved.putIfAbsent(fruit.key(), s);
+      } else if (fact instanceof Fact.OffType off) {
+        unfit.putIfAbsent(off.plants(), off);
+      } else if (fact instanceof Fact.Lost lost) {
+        gone.putIfAbsent(lost.plants(), lost);
+      } else if (fact instanceof Fact.Tasted taste && taste.bitter()) {
+        taste(taste);
+      }
+    }
+
+    /** The flesh is the mother's: a bitter fruit tells of its whole plant. */
+    private void taste(Fact.Tasted taste) {
+      if (taste.subject() instanceof Fruit fruit) {
+        bitter.putIfAbsent(fruit.key(), taste);
+      }
+      Plants plants =
+          taste.subject() instanceof Fruit fruit
+              ? fruit.seedParent()
+              : taste.subject() instanceof Plants p ? p : null;
+      if (plants != null && plants.plant().isPresent()) {
+        unfit.putIfAbsent(plants, taste);
+      }
+    }
+
+    private FruitStory story(Fruit fruit) {
+      Fruit.Key key = fruit.key();
+      return new FruitStory(
+          fruit,
+          Optional.ofNullable(checked.get(key)),
+          Optional.ofNullable(picked.get(key)),
+          Optional.ofNullable(saved.get(key)),
+          spoilt(fruit));
+    }
+
+    private Optional<Fact> spoilt(Fruit fruit) {
+      return Stream.of(
+              Optional.ofNullable(bitter.get(fruit.key())),
+              Optional.ofNullable(unfit.get(fruit.seedParent()))
+                  .filter(f -> fruit.seedParent().plant().isPresent()),
+              gone(fruit))
+          .flatMap(Optional::stream)
+          .findFirst();
+    }
+
+    /** A rogued plant's fruit is no seed at all; a dead one's is, if it was picked before. */
+    private Optional<Fact> gone(Fruit fruit) {
+      Fact.Lost lost = gone.get(fruit.seedParent());
+      if (lost == null || fruit.seedParent().plant().isEmpty()) {
+        return Optional.empty();
+      }
+      Optional<LocalDate> off =
+          Optional.ofNullable(picked.get(fruit.key())).map(Fact.Picked::date);
+      boolean inTime = !lost.rogued() && off.isPresent() && !off.get().isAfter(lost.date());
+      return inTime ? Optional.empty() : Optional.of(lost);
+    }
+  }
+}
