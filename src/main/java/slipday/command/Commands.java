@@ -19,6 +19,7 @@ final class Commands {
     commands.put("bloom", BloomCommand::spec);
     commands.put("calendar", CalendarCommand::spec);
     commands.put("report", ReportCommand::spec);
+    commands.put("today", TodayCommand::spec);
     commands.put("why", WhyCommand::spec);
     commands.put("explain", ExplainCommand::spec);
     commands.put("descent", DescentCommand::spec);

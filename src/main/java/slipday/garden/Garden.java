@@ -1,5 +1,6 @@
 package slipday.garden;
 
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,27 @@ public record Garden(
 
   public Optional<Planting> planting(String name) {
     return plantings.stream().filter(p -> p.name().equals(name)).findFirst();
+  }
+
+  /** The garden as it was known at the end of a day: itself where nothing is recorded later. */
+  public Garden asOf(LocalDate date) {
+    GardenRecord known = record.until(date);
+    return known.facts().size() == record.facts().size()
+        ? this
+        : new Garden(
+            season,
+            site,
+            species,
+            crops,
+            beds,
+            outsiders,
+            lines,
+            lots,
+            plantings,
+            crosses,
+            goals,
+            allowances,
+            known);
   }
 
   /** Whether some crop of the species is bitter and poisonous. */

@@ -29,7 +29,8 @@ public record Shrunken(double mean, double doubt, double spread, double weight) 
 
   /**
    * @param kind the mean of the kind
-   * @param spread the standard deviation of its fruits, of all its lines and in all seasons, above 0
+   * @param spread the standard deviation of its fruits, of all its lines and in all seasons, above
+   *     0
    * @param seasons each season's records; none is empty
    */
   public static Shrunken of(double kind, double spread, List<List<Double>> seasons) {

@@ -57,11 +57,15 @@ public final class Lines {
    * @param next what stands before the others
    */
   static List<String> wrapped(String first, String next, String text) {
+    return wrapped(first, next, text, WIDEST);
+  }
+
+  private static List<String> wrapped(String first, String next, String text, int widest) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     boolean fresh = true;
     for (String word : clean(text).split(" ", -1)) {
-      if (!fresh && width(line.toString()) + 1 + width(word) > WIDEST) {
+      if (!fresh && width(line.toString()) + 1 + width(word) > widest) {
         lines.add(line.toString().stripTrailing());
         line = new StringBuilder(next);
         fresh = true;
@@ -76,6 +80,11 @@ public final class Lines {
   /** Wrapped, with the same indent on every line but a lead on the first. */
   static String hung(String lead, String text) {
     return String.join("\n", wrapped(lead, " ".repeat(width(lead)), text)) + "\n";
+  }
+
+  /** The same within so many columns; only a longer word runs over. */
+  static String hung(String lead, String text, int widest) {
+    return String.join("\n", wrapped(lead, " ".repeat(width(lead)), text, widest)) + "\n";
   }
 
   /** {@code 1 error}, {@code 2 errors}. */

@@ -1,6 +1,7 @@
 package slipday.season;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import slipday.garden.Cross;
@@ -21,8 +22,8 @@ import slipday.measure.Reasoned;
  * @param fromPlants the least number of plants they should come from, where told
  * @param take the share that takes, mean of what is known
  * @param flowersLikely more flowers after which the fruits still wanted are as likely there as not
- * @param flowersSure more flowers after which they are there in 19 of 20 cases; empty where more than
- *     9,999
+ * @param flowersSure more flowers after which they are there in 19 of 20 cases; empty where more
+ *     than 9,999
  * @param flowersThere flowers that open in the window on all plants, usual figure
  * @param canCarry fruits that the plants can carry
  * @param chance that the flowers and mornings there are give the fruits wanted
@@ -78,13 +79,31 @@ public record PollinationPlan(
     return Math.max(0, left() - waiting() * take.value());
   }
 
+  /**
+   * Flowers to do on a morning, to be sure of the fruits still wanted with those that are left; 0
+   * outside the window, and where enough are set or wait.
+   */
+  public int flowersOn(LocalDate morning) {
+    if (from.isEmpty() || until.isEmpty() || left() == 0 || canCarry == 0) {
+      return 0;
+    }
+    if (morning.isBefore(from.get()) || morning.isAfter(until.get())) {
+      return 0;
+    }
+    double whole = ChronoUnit.DAYS.between(from.get(), until.get()) + 1;
+    double share = (ChronoUnit.DAYS.between(morning, until.get()) + 1) / whole;
+    double morningsLeft = Math.max(1, mornings * share);
+    double goal =
+        Math.min(flowersSure.orElse(Integer.MAX_VALUE), Math.max(1, flowersThere * share));
+    return (int) Math.ceil(goal / morningsLeft - 1e-9);
+  }
+
   static int set(List<FruitStory> pollinated) {
     return (int) pollinated.stream().filter(FruitStory::counts).count();
   }
 
   static int waiting(List<FruitStory> pollinated) {
-    return (int)
-        pollinated.stream().filter(s -> s.state() == FruitStory.State.PENDING).count();
+    return (int) pollinated.stream().filter(s -> s.state() == FruitStory.State.PENDING).count();
   }
 
   /** As many as are wanted, and from as many plants. */

@@ -65,7 +65,8 @@ final class RecordedTakes {
                 usual,
                 stories.stream()
                     .filter(s -> s.took().isPresent() && isEmasculated(s.fruit()) == emasculated)
-                    .filter(s -> figure.apply(line(s)).flatMap(f -> f.reason().place()).equals(place))
+                    .filter(
+                        s -> figure.apply(line(s)).flatMap(f -> f.reason().place()).equals(place))
                     .toList()));
   }
 

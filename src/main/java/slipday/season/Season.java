@@ -13,7 +13,8 @@ public record Season(
     List<Exposure> exposures,
     List<Nicking> nickings,
     List<Apart> apart,
-    List<PollinationPlan> pollinations) {
+    List<PollinationPlan> pollinations,
+    List<MarkedFruit> fruits) {
 
   public Optional<PlantingSeason> planting(String name) {
     return plantings.stream().filter(p -> p.name().equals(name)).findFirst();

@@ -36,6 +36,12 @@ public final class SeasonBuilder {
         List.copyOf(new Crossing(garden, all).exposures()),
         nickings,
         apart,
-        new HandPollination(garden, stories).plans(garden.crosses(), plantings));
+        new HandPollination(garden, stories).plans(garden.crosses(), plantings),
+        new MarkedFruits(weather, drafts, plantings).of(thisSeason(garden, stories)));
+  }
+
+  private static List<FruitStory> thisSeason(Garden garden, List<FruitStory> stories) {
+    int season = garden.season().year();
+    return stories.stream().filter(s -> s.fruit().year() == season).toList();
   }
 }

@@ -83,9 +83,7 @@ final class Wish {
   /** With the first flowers, or on from the last that were pollinated. */
   private Optional<LocalDate> from() {
     Optional<LocalDate> next =
-        pollinated.stream()
-            .map(s -> s.fruit().date().plusDays(1))
-            .max(Comparator.naturalOrder());
+        pollinated.stream().map(s -> s.fruit().date().plusDays(1)).max(Comparator.naturalOrder());
     return usual(Event.FIRST_FRUITING).map(f -> next.filter(n -> n.isAfter(f)).orElse(f));
   }
 

@@ -154,8 +154,7 @@ public record FruitStory(
       if (lost == null || fruit.seedParent().plant().isEmpty()) {
         return Optional.empty();
       }
-      Optional<LocalDate> off =
-          Optional.ofNullable(picked.get(fruit.key())).map(Fact.Picked::date);
+      Optional<LocalDate> off = Optional.ofNullable(picked.get(fruit.key())).map(Fact.Picked::date);
       boolean inTime = !lost.rogued() && off.isPresent() && !off.get().isAfter(lost.date());
       return inTime ? Optional.empty() : Optional.of(lost);
     }

@@ -33,6 +33,12 @@ public record GardenRecord(List<Fact> facts, SeasonYear seasonYear) {
     return facts.stream().filter(kind::isInstance).map(kind::cast);
   }
 
+  /** What was recorded of days up to one, that day included. */
+  public GardenRecord until(LocalDate last) {
+    return new GardenRecord(
+        facts.stream().filter(f -> !f.date().isAfter(last)).toList(), seasonYear);
+  }
+
   public boolean isEmpty() {
     return facts.isEmpty();
   }

@@ -4,7 +4,7 @@ import java.time.LocalDateTime;
 import slipday.climate.SunTimes;
 
 /** The hours of pollination by the sun, to five minutes. */
-final class SunHours {
+public final class SunHours {
   private static final int STEP = 5;
 
   /** Where the sun does not set there is no dusk: an hour by the clock instead. */
@@ -15,7 +15,7 @@ final class SunHours {
   private SunHours() {}
 
   /** From sunset, when the bees are home, while there is light to see by: civil dusk. */
-  static ChoreTime dusk(SunTimes day) {
+  public static ChoreTime dusk(SunTimes day) {
     LocalDateTime sunset = sunset(day);
     LocalDateTime dusk =
         day.dusk().map(t -> rounded(t.toLocalDateTime())).orElse(sunset.plusHours(1));
@@ -23,7 +23,7 @@ final class SunHours {
     return new ChoreTime.Hours(sunset, dusk.isBefore(least) ? least : dusk);
   }
 
-  static ChoreTime beforeSunset(SunTimes day) {
+  public static ChoreTime beforeSunset(SunTimes day) {
     LocalDateTime sunset = sunset(day);
     return new ChoreTime.Hours(sunset.minusHours(1), sunset);
   }
@@ -39,7 +39,7 @@ final class SunHours {
    * males (a floral biology of Cucumis melo in India: males 05:45 to 07:00, perfect ones 07:00 to
    * 08:30).
    */
-  static ChoreTime morning(SunTimes day, boolean perfect) {
+  public static ChoreTime morning(SunTimes day, boolean perfect) {
     LocalDateTime end = rounded(day.clockAt(LAST_SOLAR_HOUR).toLocalDateTime());
     LocalDateTime sunrise =
         day.sunrise().map(t -> rounded(t.toLocalDateTime())).orElse(end.minusHours(4));

@@ -1,0 +1,393 @@
+package slipday.output;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import slipday.measure.Quantity;
+import slipday.output.data.TodayData;
+import slipday.output.data.TodayData.ComingData;
+import slipday.output.data.TodayData.DoingData;
+import slipday.output.data.TodayData.HoursData;
+import slipday.output.data.TodayData.RipeData;
+import slipday.output.data.TodayData.SeedLeftData;
+import slipday.output.data.TodayData.TaggedData;
+import slipday.output.data.TodayData.TasteData;
+import slipday.output.data.TodayData.TonightData;
+import slipday.output.data.TodayData.UnrecordedData;
+
+/** One day's work, for a phone's screen or a slip of paper. */
+public final class TodayText {
+  /** Columns of a phone held upright. */
+  private static final int PHONE = 40;
+
+  private static final String BITTER =
+      "Before anything else taste each plant's fruit raw: touch a small piece to the tongue and spit"
+          + " it out. A bitter plant is destroyed: never eaten, cooked, fed to animals or seeded."
+          + " A clean plant clears only itself.";
+
+  private final TodayData data;
+  private final Ink ink;
+  private final Days days;
+  private final StringBuilder out = new StringBuilder();
+
+  public TodayText(TodayData data, Ink ink) {
+    this.data = data;
+    this.ink = ink;
+    this.days = new Days(data.season().first(), data.season().last());
+  }
+
+  public String text() {
+    LocalDate date = data.date();
+    String day =
+        date.getDayOfMonth() + " " + Days.month(date.getMonthValue()) + " " + date.getYear();
+    String title = Lines.clean("To do on " + day + ", " + data.season().title());
+    out.append(ink.strong(Lines.hung("", title, PHONE).stripTrailing())).append('\n');
+    if (!data.recordKept()) {
+      out.append(
+          Lines.hung("", "Nothing of this season is on record: this is by the plan.", PHONE));
+    }
+    thisMorning();
+    tonight();
+    tomorrow();
+    covers();
+    takes();
+    taste();
+    ripe();
+    seed();
+    unrecorded();
+    chores();
+    if (data.nothingToDo()) {
+      out.append('\n').append("Nothing is to be done.\n");
+    }
+    coming();
+    return out.toString();
+  }
+
+  private void head(String title) {
+    out.append('\n').append(ink.strong(title)).append('\n');
+  }
+
+  private void item(String text) {
+    out.append(Lines.hung("- ", text, PHONE));
+  }
+
+  private void more(String text) {
+    out.append(Lines.hung("  ", text, PHONE));
+  }
+
+  private static String hour(String time) {
+    return time.substring(time.indexOf('T') + 1);
+  }
+
+  private static String hours(HoursData hours) {
+    return hour(hours.from()) + " to " + hour(hours.to());
+  }
+
+  private static <T> Map<HoursData, List<T>> byHours(List<T> all, Function<T, HoursData> when) {
+    Map<HoursData, List<T>> grouped = new TreeMap<>(Comparator.comparing(HoursData::from));
+    all.forEach(t -> grouped.computeIfAbsent(when.apply(t), h -> new ArrayList<>()).add(t));
+    return grouped;
+  }
+
+  private void thisMorning() {
+    byHours(data.thisMorning(), TodayData.CoveredData::hours)
+        .forEach(
+            (hours, covered) -> {
+              head("This morning, " + hours(hours));
+              covered.forEach(
+                  c ->
+                      item(
+                          "Pollinate "
+                              + c.planting()
+                              + ": "
+                              + Lines.count(c.flowers(), "flower")
+                              + " covered last night."));
+            });
+  }
+
+  private void tonight() {
+    List<TonightData> withAnthers =
+        data.pollinations().stream().filter(p -> p.anthers().isPresent()).toList();
+    byHours(withAnthers, p -> p.anthers().orElseThrow())
+        .forEach(
+            (hours, all) -> {
+              head("Anthers off, " + hours(hours));
+              all.forEach(
+                  p -> item(p.subject() + ": " + flowers(p) + " on " + p.seedParent() + "."));
+            });
+    byHours(data.pollinations(), TonightData::cover)
+        .forEach(
+            (hours, all) -> {
+              head("Tonight, " + hours(hours));
+              all.forEach(this::cover);
+            });
+  }
+
+  private static String flowers(TonightData p) {
+    return Lines.count(p.flowers(), p.flower() + " flower");
+  }
+
+  private void cover(TonightData p) {
+    String males = p.males().map(m -> ", with " + count(m) + " males" + of(p)).orElse("");
+    String on = p.way().equals("cross") ? " on " + p.seedParent() : "";
+    item((p.bagged() ? "Bag " : "Tape ") + flowers(p) + on + " for " + p.subject() + males + ".");
+    if (p.covered() > 0) {
+      more("Covered on " + p.seedParent() + " so far: " + p.covered() + ".");
+    }
+    if (!p.inFlower() && data.recordKept()) {
+      more("Its first flowers are not on record: look.");
+    }
+  }
+
+  private static String count(TodayData.MalesData range) {
+    return range.low() == range.high()
+        ? String.valueOf(range.low())
+        : range.low() + " to " + range.high();
+  }
+
+  private static String of(TonightData p) {
+    return switch (p.way()) {
+      case "self" -> " of the same plant";
+      case "sib" -> " of other plants of it";
+      default -> " of " + p.pollenParent();
+    };
+  }
+
+  private void tomorrow() {
+    byHours(data.pollinations(), TonightData::pollinate)
+        .forEach(
+            (hours, all) -> {
+              head("Tomorrow morning, " + hours(hours));
+              all.forEach(this::pollinate);
+            });
+    if (!data.pollinations().isEmpty()) {
+      out.append(
+          Lines.hung(
+              "", "End sooner in heat; not in rain, nor where a bee was in. Tag each.", PHONE));
+    }
+  }
+
+  private void pollinate(TonightData p) {
+    item("Pollinate " + p.flowers() + " for " + p.subject() + " (" + p.way() + ").");
+    more(wanted(p));
+  }
+
+  /** {@code 8 wanted, 2 set, 3 waiting at 16 %: 5.5 still to come.} */
+  private static String wanted(TonightData p) {
+    return p.wanted()
+        + " wanted"
+        + p.fromPlants().map(n -> " from " + n + " plants").orElse("")
+        + ", "
+        + p.set()
+        + " set"
+        + (p.waiting() > 0 ? ", " + p.waiting() + " waiting" : "")
+        + " (take "
+        + Lines.percent(p.take())
+        + "): "
+        + Quantity.plain(Math.round(p.stillWanted() * 10) / 10.0)
+        + " still wanted.";
+  }
+
+  private void covers() {
+    if (data.uncover().isEmpty()) {
+      return;
+    }
+    head("Covers off, if petals have withered");
+    data.uncover()
+        .forEach(
+            u -> {
+              List<String> what = new ArrayList<>();
+              if (!u.tags().isEmpty()) {
+                what.add(String.join(", ", u.tags()));
+              }
+              if (u.idle() > 0) {
+                what.add(Lines.count(u.idle(), "flower") + " covered, not pollinated");
+              }
+              item(u.planting() + ": " + String.join("; ", what));
+            });
+  }
+
+  private void takes() {
+    if (data.unchecked().isEmpty()) {
+      return;
+    }
+    head("Did it take?");
+    Map<String, List<String>> tags = new LinkedHashMap<>();
+    for (TaggedData t : data.unchecked()) {
+      tags.computeIfAbsent(t.planting(), p -> new ArrayList<>())
+          .add(t.tag() + " (" + t.days() + " d)");
+    }
+    tags.forEach((planting, all) -> item(planting + ": " + String.join(", ", all)));
+  }
+
+  private void taste() {
+    if (data.taste().isEmpty()) {
+      return;
+    }
+    head("Taste for bitterness first");
+    for (TasteData t : data.taste()) {
+      String clean = t.clean().isEmpty() ? "" : "; clean: plant " + numbers(t.clean());
+      item(t.planting() + ": " + untasted(t) + clean + ".");
+      if (!t.bitter().isEmpty()) {
+        more("Bitter: plant " + numbers(t.bitter()) + ". Destroy it.");
+      }
+    }
+    out.append(Lines.hung("", BITTER, PHONE));
+  }
+
+  private static String untasted(TasteData t) {
+    int tasted = t.clean().size() + t.bitter().size();
+    return t.plants()
+        .map(n -> Math.max(0, n - tasted) + " of " + n + " plants not tasted")
+        .orElse("every plant");
+  }
+
+  private static String numbers(List<Integer> numbers) {
+    return String.join(", ", numbers.stream().map(String::valueOf).toList());
+  }
+
+  private void ripe() {
+    Map<Boolean, List<RipeData>> parts = new LinkedHashMap<>();
+    data.ripe().forEach(r -> parts.computeIfAbsent(r.overdue(), o -> new ArrayList<>()).add(r));
+    parts.forEach(
+        (overdue, fruits) -> {
+          head(overdue ? "Overdue: look today" : "Ripening: look at it");
+          fruits.forEach(this::ripe);
+        });
+    Set<String> told = new LinkedHashSet<>();
+    data.ripe().stream().filter(r -> told.add(r.crop())).forEach(this::signs);
+  }
+
+  private void ripe(RipeData r) {
+    String where =
+        r.stake().map(s -> ", stake " + s).or(() -> r.plant().map(n -> ", plant " + n)).orElse("");
+    item(r.tag() + " (" + r.planting() + where + "): " + Lines.count(r.days(), "day"));
+    String for_ = r.waitsFor().equals("seed-ripe") ? "for seed " : "";
+    more(
+        "expected "
+            + for_
+            + r.usual().map(u -> u + " ").orElse("")
+            + "("
+            + r.early().map(String::valueOf).orElse("?")
+            + r.late().map(l -> " to " + l).orElse(" or more")
+            + ")"
+            + (r.takeSeen() ? "" : "; take not recorded"));
+  }
+
+  private void signs(RipeData r) {
+    List<String> signs = new ArrayList<>();
+    if (r.slip().filter("none"::equals).isPresent()) {
+      signs.add("never slips");
+    }
+    signs.addAll(r.signs());
+    if (!signs.isEmpty()) {
+      out.append(
+          Lines.hung("", "Signs, " + r.crop() + ": " + String.join("; ", signs) + ".", PHONE));
+    }
+  }
+
+  private void seed() {
+    if (!data.seed().isEmpty()) {
+      head("Take the seed");
+      data.seed()
+          .forEach(
+              s -> {
+                boolean ofNow = s.season() == data.season().first().getYear();
+                item(
+                    s.tag()
+                        + (ofNow ? "" : " of " + s.season())
+                        + " ("
+                        + s.planting()
+                        + "), picked "
+                        + days.day(s.picked()));
+              });
+    }
+    if (!data.seedDone().isEmpty()) {
+      head("Seed to finish");
+      data.seedDone()
+          .forEach(s -> item(left(s) + " " + s.lot() + ", taken " + days.day(s.taken())));
+    }
+  }
+
+  private static String left(SeedLeftData s) {
+    return s.toDry() && s.toCount() ? "dry and count" : s.toDry() ? "dry" : "count";
+  }
+
+  private void unrecorded() {
+    if (data.unrecorded().isEmpty()) {
+      return;
+    }
+    head("Planned, and not recorded");
+    Map<String, List<String>> steps = new LinkedHashMap<>();
+    for (UnrecordedData u : data.unrecorded()) {
+      String late = u.tooLate().map(d -> ", too late since " + days.day(d)).orElse("");
+      steps
+          .computeIfAbsent(step(u.step()), s -> new ArrayList<>())
+          .add(u.planting() + " (" + days.day(u.due()) + late + ")");
+    }
+    steps.forEach((step, plantings) -> item(step + ": " + String.join(", ", plantings)));
+  }
+
+  private static String step(String event) {
+    return switch (event) {
+      case "sow" -> "sow";
+      case "emerged" -> "up";
+      case "pot-on" -> "pot on";
+      case "plant-out" -> "plant out";
+      default -> "first flowers";
+    };
+  }
+
+  private void chores() {
+    if (data.chores().isEmpty()) {
+      return;
+    }
+    head("Also");
+    Map<String, List<String>> kinds = new LinkedHashMap<>();
+    for (DoingData d : data.chores()) {
+      String till = d.last().equals(data.date()) ? "" : ", till " + days.day(d.last());
+      kinds.computeIfAbsent(doing(d.kind()), k -> new ArrayList<>()).add(d.subject() + till);
+    }
+    kinds.forEach((kind, subjects) -> item(kind + ": " + String.join("; ", subjects)));
+  }
+
+  private static String doing(String kind) {
+    return switch (kind) {
+      case "test-germination" -> "test germination";
+      case "harden-off" -> "harden off";
+      case "watch-flowers" -> "watch for first flowers";
+      case "thin" -> "take off unmarked young fruit";
+      case "stop" -> "stop pollinating if enough have set";
+      case "look-at-fruit" -> "look at the fruit";
+      case "check-take" -> "check the take";
+      case "remove-anthers" -> "anthers off";
+      default -> kind.replace('-', ' ').toLowerCase(Locale.ROOT);
+    };
+  }
+
+  private void coming() {
+    if (!data.coming().isEmpty()) {
+      head("Coming");
+      data.coming().forEach(this::coming);
+    } else if (data.nothingToDo()) {
+      Optional<LocalDate> next = data.next().stream().map(ComingData::date).findFirst();
+      out.append(
+          next.map(d -> "Next, on " + days.day(d) + ":\n")
+              .orElse("Nothing more comes this season.\n"));
+      data.next().forEach(this::coming);
+    }
+  }
+
+  private void coming(ComingData c) {
+    item(days.day(c.date()) + ", " + doing(c.kind()) + ": " + String.join(", ", c.subjects()));
+  }
+}

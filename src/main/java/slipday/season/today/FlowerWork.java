@@ -1,0 +1,126 @@
+package slipday.season.today;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import slipday.climate.SunTimes;
+import slipday.garden.CropFacts;
+import slipday.garden.Planting;
+import slipday.measure.Range;
+import slipday.season.Event;
+import slipday.season.MarkedFruit;
+import slipday.season.PollinationPlan;
+import slipday.season.Season;
+import slipday.season.chore.ChoreTime;
+import slipday.season.chore.SunHours;
+
+/** Covering, pollinating, uncovering, and looking whether it took. */
+final class FlowerWork {
+  /** The petals of a pollinated flower wither in two to three days; common practice, no source. */
+  private static final int WITHERS_FROM = 2;
+
+  private static final int WITHERS_TO = 3;
+
+  /** A take shows after about a week; common practice, no source. */
+  private static final int TAKE_SHOWS = 7;
+
+  private static final Range USUAL_MALES = new Range(2, 3);
+
+  private final Season season;
+  private final Recorded recorded;
+  private final LocalDate date;
+
+  FlowerWork(Season season, Recorded recorded, LocalDate date) {
+    this.season = season;
+    this.recorded = recorded;
+    this.date = date;
+  }
+
+  private SunTimes sun(LocalDate day) {
+    return season.climate().sun(day);
+  }
+
+  private static boolean isPerfect(Planting planting) {
+    return planting.line().sex().fruitingFlowersArePerfect();
+  }
+
+  List<TodayList.Covered> thisMorning() {
+    List<TodayList.Covered> all = new ArrayList<>();
+    for (Planting planting : season.garden().plantings()) {
+      int flowers = recorded.idle(planting.name(), date.minusDays(1));
+      if (flowers > 0) {
+        ChoreTime hours = SunHours.morning(sun(date), isPerfect(planting));
+        all.add(new TodayList.Covered(planting, flowers, hours));
+      }
+    }
+    return all;
+  }
+
+  List<TodayList.Pollination> pollinations() {
+    return season.pollinations().stream().flatMap(p -> pollination(p).stream()).toList();
+  }
+
+  private Optional<TodayList.Pollination> pollination(PollinationPlan plan) {
+    String mother = plan.seedParent().name();
+    int flowers = isNeverSown(mother) ? 0 : plan.flowersOn(date.plusDays(1));
+    if (flowers == 0) {
+      return Optional.empty();
+    }
+    SunTimes evening = sun(date);
+    return Optional.of(
+        new TodayList.Pollination(
+            plan,
+            flowers,
+            males(plan, flowers),
+            recorded.covered(mother, date),
+            recorded.has(mother, Event.FIRST_FRUITING),
+            plan.emasculate() ? Optional.of(SunHours.beforeSunset(evening)) : Optional.empty(),
+            SunHours.dusk(evening),
+            SunHours.morning(sun(date.plusDays(1)), isPerfect(plan.seedParent()))));
+  }
+
+  private static Optional<Range> males(PollinationPlan plan, int flowers) {
+    boolean has = plan.pollenParent().line().sex().hasMaleFlowers();
+    Range each = plan.seedParent().facts().valueOr(CropFacts.MALES_PER_FLOWER, USUAL_MALES);
+    return has ? Optional.of(each.times(flowers)) : Optional.empty();
+  }
+
+  /** Nothing of it is recorded, though of others there is, and it is too late to begin. */
+  private boolean isNeverSown(String planting) {
+    return recorded.isKept()
+        && !recorded.names(planting)
+        && season
+            .planting(planting)
+            .flatMap(p -> p.choice().latest())
+            .filter(date::isAfter)
+            .isPresent();
+  }
+
+  List<TodayList.Uncover> uncover() {
+    List<TodayList.Uncover> all = new ArrayList<>();
+    for (Planting planting : season.garden().plantings()) {
+      List<MarkedFruit> fruits =
+          season.fruits().stream()
+              .filter(f -> f.hangs() && f.planting().name().equals(planting.name()))
+              .filter(f -> f.age(date) >= WITHERS_FROM && f.age(date) <= WITHERS_TO)
+              .toList();
+      int idle = 0;
+      for (int days = WITHERS_FROM; days <= WITHERS_TO; days++) {
+        idle += recorded.idle(planting.name(), date.minusDays(days));
+      }
+      if (!fruits.isEmpty() || idle > 0) {
+        all.add(new TodayList.Uncover(planting, fruits, idle));
+      }
+    }
+    return all;
+  }
+
+  List<MarkedFruit> unchecked() {
+    return season.fruits().stream()
+        .filter(f -> f.hangs() && f.story().checked().isEmpty() && f.age(date) >= TAKE_SHOWS)
+        .sorted(Comparator.comparing(MarkedFruit::pollinated))
+        .toList();
+  }
+}
