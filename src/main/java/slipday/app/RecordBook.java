@@ -20,6 +20,7 @@ import slipday.language.Binder;
 import slipday.language.BoundFile;
 import slipday.language.Entry;
 import slipday.rules.RuleCatalog;
+import slipday.rules.record.GenerationDoesNotFollow;
 import slipday.source.Source;
 import slipday.syntax.SeasonFile;
 import slipday.syntax.SeasonParser;
@@ -195,10 +196,17 @@ public final class RecordBook {
     return wrong;
   }
 
-  /** Only what makes no sense is refused; a fact that breaks a rule of the trade is still one. */
+  /**
+   * Only what makes no sense is refused, a label that can't be right too; a fact that breaks a rule
+   * of the trade is still one.
+   */
   private static Stream<Finding> mistakes(Checked checked) {
     return checked.findings().stream()
-        .filter(f -> f.level() == Level.ERROR && RuleCatalog.mistakes().contains(f.rule()));
+        .filter(f -> f.level() == Level.ERROR && f.allowed().isEmpty())
+        .filter(
+            f ->
+                RuleCatalog.mistakes().contains(f.rule())
+                    || f.rule().equals(GenerationDoesNotFollow.ID));
   }
 
   private static Optional<New> culprit(Finding finding, Map<String, New> places) {

@@ -36,6 +36,33 @@ final class Assumptions {
         lot);
   }
 
+  void standInsOfBulk(Lot lot, String label) {
+    add(
+        "% says "
+            + label
+            + " and its ancestors are not recorded: stand-ins take their place; its plants are of a"
+            + " bulk, each taken as of a descent of its own since the cross.",
+        lot);
+  }
+
+  void probable(Lot lot, String likely) {
+    add("% is probably " + likely + ", and is taken as that.", lot);
+  }
+
+  void unknownInbreedingOfParents(Lot lot) {
+    add(
+        "How inbred the parents of the cross are that % comes from is not told; they are taken as"
+            + " not inbred at all.",
+        lot);
+  }
+
+  void isolated(Lot lot) {
+    add(
+        "% is of open flowers among its own kind alone; its pollen parent is taken as a plant of"
+            + " the block not used elsewhere.",
+        lot);
+  }
+
   void parentsInbred(Lot lot) {
     add("The parents of the cross that % comes from are taken as fully inbred.", lot);
   }

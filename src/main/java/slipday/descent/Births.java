@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slipday.garden.Lot;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
@@ -49,20 +50,25 @@ public final class Births {
   public Optional<Generation> generation(Lot lot) {
     Optional<Generation> known = generations.get(lot.name());
     if (known == null) {
-      known = lot.generation().flatMap(g -> Generation.parse(g.value()).value());
-      known = known.isPresent() ? known : born(lot);
+      known = label(lot).or(() -> of(lot).isEmpty() ? Founding.generation(lot) : recorded(lot));
       generations.put(lot.name(), known);
     }
     return known;
   }
 
-  private Optional<Generation> born(Lot lot) {
+  /** What its label says. */
+  public static Optional<Generation> label(Lot lot) {
+    return lot.generation().flatMap(g -> Generation.parse(g.value()).value());
+  }
+
+  /** What follows from the record, whatever its label says; empty where that is not known. */
+  public Optional<Generation> recorded(Lot lot) {
     List<Generation> parts = new ArrayList<>();
     for (Fact.Saved taking : of(lot)) {
       Optional<Generation> part =
           taking.from() instanceof Fruit fruit
-              ? seedOf(fruit, !isDoubtful(lot))
-              : taking.from() instanceof Plants plants ? openSeedOf(plants) : Optional.empty();
+              ? seedOf(fruit, verdict(lot))
+              : openSeedOf((Plants) taking.from(), lot);
       if (part.isEmpty()) {
         return part;
       }
@@ -100,30 +106,113 @@ public final class Births {
         && !fact.date().isBefore(fruit.date().minusDays(DAYS_AHEAD));
   }
 
-  private Optional<Generation> openSeedOf(Plants plants) {
-    return Optional.of(known(plants.stand().lot()).openPollinated(false));
+  private Optional<Generation> openSeedOf(Plants plants, Lot lot) {
+    return Optional.of(known(plants.stand().lot()).openPollinated(isIsolated(plants, lot)));
+  }
+
+  /**
+   * Whether bees could bring no pollen but the block's own: it is caged alone, or the label of the
+   * seed says so.
+   */
+  static boolean isIsolated(Plants plants, Lot lot) {
+    boolean caged =
+        plants
+            .stand()
+            .planting()
+            .filter(p -> p.flowers().caged() && p.flowers().cagedWith().isEmpty())
+            .isPresent();
+    return caged
+        || label(lot)
+            .filter(g -> g instanceof PlainGeneration.OpenPollinated open && open.isolated())
+            .isPresent();
   }
 
   /**
    * The generation of a tagged fruit's seed.
    *
-   * @param certain false where a perfect flower kept its anthers when it was crossed
+   * @param proved what it proved to be when it was grown out
    */
-  Optional<Generation> seedOf(Fruit fruit, boolean certain) {
+  Optional<Generation> seedOf(Fruit fruit, Optional<Fact.Verdict> proved) {
     Generation mother = known(fruit.seedParent().stand().lot());
-    Generation father = known(fruit.pollenParent().stand().lot());
     return switch (fruit.mating()) {
       case SELF -> Optional.of(mother.selfed());
       case SIB -> Optional.of(mother.sibbed());
-      case CROSS -> made(new Mating.Crossing(certain), mother, father).value();
-      case BACKCROSS ->
-          made(new Mating.Backcrossing(Purdy.Side.POLLEN_PARENT), mother, father)
-              .value()
-              .or(
-                  () ->
-                      made(new Mating.Backcrossing(Purdy.Side.SEED_PARENT), mother, father)
-                          .value());
+      default -> crossed(fruit, mother, proved);
     };
+  }
+
+  private Optional<Generation> crossed(
+      Fruit fruit, Generation mother, Optional<Fact.Verdict> proved) {
+    Optional<Generation> cross = crossed(fruit, mother);
+    if (proved.isEmpty() && mayBeSelf(fruit)) {
+      return cross.flatMap(c -> selfOrCross(mother.selfed(), c));
+    }
+    Fact.Verdict verdict = proved.orElse(Fact.Verdict.A_CROSS);
+    if (verdict == Fact.Verdict.A_SELF) {
+      return Optional.of(mother.selfed());
+    }
+    return verdict == Fact.Verdict.MIXED
+        ? cross.flatMap(c -> Generation.bulk(List.of(mother.selfed(), c)).value())
+        : cross;
+  }
+
+  /** Where a parent is itself to be proved, no more can be said than that. */
+  private static Optional<Generation> selfOrCross(Generation self, Generation cross) {
+    boolean unproved =
+        self instanceof Generation.SelfOrCross || cross instanceof Generation.SelfOrCross;
+    return Optional.of(
+        unproved
+            ? new Generation.SelfOrCross(
+                new PlainGeneration.Unknown(), new PlainGeneration.Unknown())
+            : new Generation.SelfOrCross(self, cross));
+  }
+
+  private Optional<Generation> crossed(Fruit fruit, Generation mother) {
+    Generation father = known(fruit.pollenParent().stand().lot());
+    if (fruit.mating() == slipday.garden.record.Mating.CROSS) {
+      return made(new Mating.Crossing(true), mother, father).value();
+    }
+    Purdy.Side recurrent = recurrent(fruit).orElse(Purdy.Side.POLLEN_PARENT);
+    Purdy.Side other =
+        recurrent == Purdy.Side.SEED_PARENT ? Purdy.Side.POLLEN_PARENT : Purdy.Side.SEED_PARENT;
+    return made(new Mating.Backcrossing(recurrent), mother, father)
+        .value()
+        .or(() -> made(new Mating.Backcrossing(other), mother, father).value());
+  }
+
+  /**
+   * Which side of a backcross is one of the lines that the other comes from, where that is known.
+   */
+  private Optional<Purdy.Side> recurrent(Fruit fruit) {
+    Lot mother = fruit.seedParent().stand().lot();
+    Lot father = fruit.pollenParent().stand().lot();
+    if (comesFrom(mother, father.line().name())) {
+      return Optional.of(Purdy.Side.POLLEN_PARENT);
+    }
+    return comesFrom(father, mother.line().name())
+        ? Optional.of(Purdy.Side.SEED_PARENT)
+        : Optional.empty();
+  }
+
+  private boolean comesFrom(Lot lot, String line) {
+    boolean began =
+        lot.line().began().stream()
+            .flatMap(c -> Stream.of("mother", "father").flatMap(n -> c.bound().names(n).stream()))
+            .anyMatch(n -> n.text().equals(line));
+    return began
+        || of(lot).stream()
+            .filter(t -> t.from() instanceof Fruit)
+            .flatMap(t -> parents((Fruit) t.from()))
+            .filter(p -> !p.name().equals(lot.name()))
+            .anyMatch(
+                p ->
+                    p.line().name().equals(lot.line().name())
+                        ? comesFrom(p, line)
+                        : p.line().name().equals(line));
+  }
+
+  private static Stream<Lot> parents(Fruit fruit) {
+    return Stream.of(fruit.seedParent().stand().lot(), fruit.pollenParent().stand().lot());
   }
 
   private static Answer<Generation> made(Mating mating, Generation mother, Generation father) {

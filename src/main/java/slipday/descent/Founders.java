@@ -1,9 +1,13 @@
 package slipday.descent;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import slipday.descent.Ancestor.Kind;
 import slipday.descent.Ancestor.Parent;
 import slipday.descent.Ancestor.Role;
@@ -16,6 +20,7 @@ import slipday.genetics.PlainGeneration;
 import slipday.genetics.StandIns;
 import slipday.language.Bound;
 import slipday.measure.Reason;
+import slipday.measure.Reasoned;
 
 /**
  * Plants of lots whose seed nobody recorded the taking of: founders of themselves, or descended
@@ -51,27 +56,51 @@ final class Founders {
 
   /** One plant of a lot. */
   int of(Lot lot, Kind kind, String name) {
-    Optional<Generation> label = births.generation(lot);
-    if (label.isPresent() && label.get() instanceof PlainGeneration.Inbred) {
-      assumptions.inbred(lot);
-      return inbred(lot.line().name(), kind, name, Optional.of(lot));
-    }
-    return label
-        .filter(Founders::countsFromACross)
-        .map(g -> descended(lot, (PlainGeneration) g, kind, name))
+    return births
+        .generation(lot)
+        .map(g -> of(lot, g, kind, name))
         .orElseGet(() -> founder(lot, kind, name));
   }
 
-  private static boolean countsFromACross(Generation label) {
+  private int of(Lot lot, Generation label, Kind kind, String name) {
+    if (label instanceof Generation.Probable probable) {
+      assumptions.probable(lot, probable.likely().print());
+      return of(lot, probable.likely(), kind, name);
+    }
+    if (label instanceof Generation.SelfOrCross either) {
+      assumptions.doubtful("`" + lot.name() + "`");
+      return of(lot, either.ifCross(), kind, name);
+    }
+    if (label instanceof Generation.Bulk bulk && bulk.of().stream().allMatch(this::counts)) {
+      return ofBulk(lot, bulk, kind, name);
+    }
+    if (label instanceof PlainGeneration.Inbred) {
+      if (!Founding.isFullyInbred(lot)) {
+        assumptions.inbred(lot);
+      }
+      return inbred(lot.line().name(), kind, name, Optional.of(lot));
+    }
+    return counts(label)
+        ? descended(lot, (PlainGeneration) label, kind, name)
+        : founder(lot, kind, name);
+  }
+
+  /** Whether it counts from a cross or an unselfed plant. */
+  private boolean counts(Generation label) {
     return label instanceof PlainGeneration.Backcross
-        || (label instanceof PlainGeneration.Filial filial
-            && filial.origin() == PlainGeneration.Origin.INBRED_PARENTS)
+        || label instanceof PlainGeneration.Filial
         || (label instanceof PlainGeneration.Selfed selfed && selfed.selfings() > 0);
   }
 
   private int founder(Lot lot, Kind kind, String name) {
-    int made = pedigree.founder(name);
-    assumptions.unknownInbreeding(lot);
+    int made =
+        lot.inbred()
+            .map(f -> pedigree.founder(name, f.value()))
+            .orElseGet(
+                () -> {
+                  assumptions.unknownInbreeding(lot);
+                  return pedigree.founder(name);
+                });
     assumptions.founder("plants of `" + lot.name() + "`");
     notation.named(made, lot.line().name());
     ancestors.put(made, ancestor(made, kind, name, lot, "", List.of()));
@@ -122,7 +151,7 @@ final class Founders {
   }
 
   private int descended(Lot lot, PlainGeneration label, Kind kind, String name) {
-    StandIns.Parents cross = crosses.computeIfAbsent(crossKey(lot, label), k -> cross(lot, label));
+    StandIns.Parents cross = cross(lot, label);
     assumptions.standIns(lot, label.print());
     StandIns.Parents before =
         parents.computeIfAbsent(lot.name(), n -> StandIns.parents(pedigree, n, label, cross));
@@ -132,14 +161,35 @@ final class Founders {
     } else {
       notation.crossed(made, cross.seedParent(), cross.pollenParent(), lot.name());
     }
-    boolean selfed = cross.seedParent() == cross.pollenParent();
-    List<Parent> from =
-        selfed
-            ? List.of(new Parent(Role.BOTH, Optional.of(cross.seedParent())))
-            : List.of(
-                new Parent(Role.SEED_PARENT, Optional.of(cross.seedParent())),
-                new Parent(Role.POLLEN_PARENT, Optional.of(cross.pollenParent())));
-    ancestors.put(made, ancestor(made, kind, name, lot, "through stand-ins from", from));
+    ancestors.put(
+        made, ancestor(made, kind, name, lot, "through stand-ins from", List.copyOf(from(cross))));
+    return made;
+  }
+
+  private static List<Parent> from(StandIns.Parents cross) {
+    return cross.seedParent() == cross.pollenParent()
+        ? List.of(new Parent(Role.BOTH, Optional.of(cross.seedParent())))
+        : List.of(
+            new Parent(Role.SEED_PARENT, Optional.of(cross.seedParent())),
+            new Parent(Role.POLLEN_PARENT, Optional.of(cross.pollenParent())));
+  }
+
+  /** Each plant has a descent of its own since the cross, the least it can share with others. */
+  private int ofBulk(Lot lot, Generation.Bulk bulk, Kind kind, String name) {
+    assumptions.standInsOfBulk(lot, bulk.print());
+    List<Pedigree.Fruit> fruits = new ArrayList<>();
+    Set<Parent> from = new LinkedHashSet<>();
+    StandIns.Parents cross = cross(lot, bulk.of().get(0));
+    for (PlainGeneration part : bulk.of()) {
+      StandIns.Parents own = cross(lot, part);
+      StandIns.Parents before = StandIns.parents(pedigree, lot.name(), part, own);
+      fruits.add(new Pedigree.Fruit(1, before.seedParent(), OptionalInt.of(before.pollenParent())));
+      from.addAll(from(own));
+    }
+    int made = pedigree.ofBulk(name, fruits);
+    notation.crossed(made, cross.seedParent(), cross.pollenParent(), lot.name());
+    ancestors.put(
+        made, ancestor(made, kind, name, lot, "through stand-ins from", List.copyOf(from)));
     return made;
   }
 
@@ -151,35 +201,103 @@ final class Founders {
   }
 
   /** Lots of one line are of one cross; unselfed plants of S-numbers are each lot's own. */
-  private static String crossKey(Lot lot, PlainGeneration label) {
-    return label instanceof PlainGeneration.Selfed
-        ? "lot " + lot.name()
-        : "line " + lot.line().name();
-  }
-
   private StandIns.Parents cross(Lot lot, PlainGeneration label) {
     if (label instanceof PlainGeneration.Selfed) {
-      int plant = unselfed(lot);
-      return new StandIns.Parents(plant, plant);
+      return crosses.computeIfAbsent("lot " + lot.name(), k -> unselfedTwice(lot));
     }
-    assumptions.parentsInbred(lot);
-    return new StandIns.Parents(
-        standIn(parent(lot.line(), "mother", "seed parent")),
-        standIn(parent(lot.line(), "father", "pollen parent")));
+    String line = "line " + lot.line().name();
+    boolean fourWay =
+        label instanceof PlainGeneration.Filial filial
+            && filial.origin() == PlainGeneration.Origin.FOUR_WAY;
+    if (fourWay) {
+      return crosses.computeIfAbsent("four-way " + line, k -> fourWay(lot));
+    }
+    boolean open =
+        label instanceof PlainGeneration.Filial filial
+            && filial.origin() == PlainGeneration.Origin.SEGREGATING;
+    return crosses.computeIfAbsent((open ? "open " : "") + line, k -> twoWay(lot, open));
   }
 
-  private int standIn(String line) {
+  private StandIns.Parents unselfedTwice(Lot lot) {
+    int plant = unselfed(lot);
+    return new StandIns.Parents(plant, plant);
+  }
+
+  private StandIns.Parents twoWay(Lot lot, boolean open) {
+    return new StandIns.Parents(
+        standIn(lot, parent(lot.line(), "mother", "seed parent"), open),
+        standIn(lot, parent(lot.line(), "father", "pollen parent"), open));
+  }
+
+  private StandIns.Parents fourWay(Lot lot) {
+    String line = lot.line().name();
+    return new StandIns.Parents(
+        ofTwo(lot, line + " first F1", line + " first seed parent", line + " first pollen parent"),
+        ofTwo(
+            lot,
+            line + " second F1",
+            line + " second seed parent",
+            line + " second pollen parent"));
+  }
+
+  private int ofTwo(Lot lot, String f1, String seedParent, String pollenParent) {
+    StandIns.Parents of =
+        new StandIns.Parents(standIn(lot, seedParent, false), standIn(lot, pollenParent, false));
+    int made = of.plant(pedigree, f1 + " (stand-in)");
+    notation.crossed(made, of.seedParent(), of.pollenParent(), f1);
+    Ancestor bare = standIn(made, f1 + " (stand-in)", lot.line().name());
+    ancestors.put(
+        made,
+        new Ancestor(
+            made,
+            bare.kind(),
+            bare.name(),
+            bare.lot(),
+            bare.line(),
+            Optional.of("F1"),
+            "crossed from",
+            bare.reason(),
+            from(of)));
+    return made;
+  }
+
+  /**
+   * A parent nobody recorded.
+   *
+   * @param open whether it may segregate
+   */
+  private int standIn(Lot lot, String line, boolean open) {
+    Optional<Double> stated =
+        garden.lines().stream()
+            .filter(l -> l.name().equals(line))
+            .findFirst()
+            .flatMap(Line::inbred)
+            .map(Reasoned::value);
+    if (stated.filter(f -> f < INBRED).isPresent() || (open && stated.isEmpty())) {
+      return notInbred(lot, line, stated);
+    }
+    if (stated.isEmpty()) {
+      assumptions.parentsInbred(lot);
+    }
     return garden.lots().stream()
+        .filter(l -> l.line().name().equals(line))
         .filter(
-            l ->
-                l.line().name().equals(line)
-                    && births
-                        .generation(l)
-                        .filter(g -> g instanceof PlainGeneration.Inbred)
-                        .isPresent())
+            l -> births.generation(l).filter(PlainGeneration.Inbred.class::isInstance).isPresent())
         .findFirst()
         .map(l -> inbred(line, Kind.STAND_IN, line, Optional.of(l)))
         .orElseGet(() -> inbred(line, Kind.STAND_IN, line + " (stand-in)", Optional.empty()));
+  }
+
+  private int notInbred(Lot lot, String line, Optional<Double> stated) {
+    String name = line + " (stand-in)";
+    int made = stated.map(f -> pedigree.founder(name, f)).orElseGet(() -> pedigree.founder(name));
+    if (stated.isEmpty()) {
+      assumptions.unknownInbreedingOfParents(lot);
+    }
+    assumptions.founder("a plant of `" + line + "`");
+    notation.named(made, line);
+    ancestors.put(made, standIn(made, name, line));
+    return made;
   }
 
   private int unselfed(Lot lot) {

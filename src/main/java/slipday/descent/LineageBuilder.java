@@ -111,11 +111,10 @@ final class LineageBuilder {
     if (known != null) {
       return known;
     }
-    boolean certain = !births.mayBeSelf(fruit);
-    if (!certain) {
+    if (births.mayBeSelf(fruit)) {
       assumptions.doubtful("the seed of `" + fruit.tag() + "`");
     }
-    Optional<Generation> generation = births.seedOf(fruit, certain);
+    Optional<Generation> generation = births.seedOf(fruit, Optional.empty());
     Pair pair = pair(fruit, false);
     String name = "seed of " + fruit.tag() + ofYear(fruit.year());
     int made = pair.offspring(name, name);
@@ -230,9 +229,17 @@ final class LineageBuilder {
           .ifPresent(v -> assumptions.mixed(lot));
       return pair(fruit, self);
     }
-    assumptions.open(lot);
     Plants mother = (Plants) taking.from();
     String fruit = "the unmarked fruit that `" + lot.name() + "` is from";
+    if (Births.isIsolated(mother, lot)) {
+      assumptions.isolated(lot);
+      int seed = plant(mother, fruit);
+      Plants block = new Plants(mother.stand(), Optional.empty());
+      int pollen =
+          ofLot(block.stand().lot(), "pollen " + fruit, Kind.PLANT, "a plant of the block");
+      return new Pair(seed, OptionalInt.of(pollen), "open-pollinated in isolation");
+    }
+    assumptions.open(lot);
     return new Pair(plant(mother, fruit), OptionalInt.empty(), "open-pollinated");
   }
 

@@ -5,11 +5,17 @@ import java.util.Optional;
 import slipday.measure.Reasoned;
 import slipday.source.Span;
 
-/** Seed in hand. */
+/**
+ * Seed in hand.
+ *
+ * @param generation its label; empty where it has none
+ * @param inbred of its plants where their ancestors are not recorded, 0 to 1; empty where unknown
+ */
 public record Lot(
     String name,
     Line line,
     Optional<Reasoned<String>> generation,
+    Optional<Reasoned<Double>> inbred,
     Optional<Reasoned<Integer>> seeds,
     Optional<Reasoned<Integer>> harvested,
     Optional<Reasoned<GerminationTest>> tested,

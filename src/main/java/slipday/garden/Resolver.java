@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
@@ -14,6 +16,7 @@ import slipday.garden.record.RecordResolver;
 import slipday.language.Block;
 import slipday.language.BoundFile;
 import slipday.language.Declaration;
+import slipday.language.PlanClauses;
 import slipday.language.RecordClauses;
 import slipday.language.Value;
 
@@ -62,7 +65,7 @@ public final class Resolver {
     of(Declaration.LINE).forEach(seed::line);
     of(Declaration.LOT).forEach(seed::lot);
     Optional<RecordResolver> record =
-        season.map(y -> new RecordResolver(said, y, seed.lines().map(), lotsGrown()));
+        season.map(y -> new RecordResolver(said, y, seed.lines().map(), lotsGrown(), cagedAlone()));
     record.ifPresentOrElse(r -> bear(r, seed.lots()), () -> spoilBorn(seed.lots()));
     PlantingResolver plantings = new PlantingResolver(findings, season, places.beds(), seed.lots());
     of(Declaration.GROW).forEach(plantings::planting);
@@ -119,6 +122,19 @@ public final class Resolver {
               lots.putIfAbsent(h.has("as") ? h.name("as").text() : lot, lot);
             });
     return lots;
+  }
+
+  /** The plantings in a cage of their own. */
+  private Set<String> cagedAlone() {
+    return of(Declaration.GROW)
+        .filter(
+            b ->
+                b.find(PlanClauses.FLOWERS)
+                    .filter(c -> c.bound().choice("how").equals("caged"))
+                    .isPresent())
+        .flatMap(b -> b.head().stream())
+        .map(h -> h.name(h.has("as") ? "as" : "lot").text())
+        .collect(Collectors.toSet());
   }
 
   /** Adds the lots born in the record, and to all of them what the record says. */

@@ -62,6 +62,8 @@ final class SeedResolver {
             block.find(PlanClauses.PURPOSE).map(SeedResolver::purpose).orElse(Line.Purpose.KEEP),
             block.find(PlanClauses.BEGAN),
             block.find(PlanClauses.LOOKS).map(c -> c.bound().text("text")),
+            generation(block),
+            inbred(block),
             new Places(block)));
   }
 
@@ -100,7 +102,8 @@ final class SeedResolver {
         new Lot(
             name,
             line.get(),
-            block.find(PlanClauses.GENERATION).map(c -> reasoned(c, c.bound().name("name").text())),
+            generation(block).or(line.get()::generation),
+            block.find(PlanClauses.INBRED).isPresent() ? inbred(block) : line.get().inbred(),
             block.find(PlanClauses.SEEDS).map(c -> reasoned(c, c.bound().count("count"))),
             block.find(PlanClauses.HARVESTED).map(c -> reasoned(c, c.bound().count("year"))),
             block.find(PlanClauses.TESTED).map(SeedResolver::tested),
@@ -122,6 +125,25 @@ final class SeedResolver {
                 .toList(),
             block.find(PlanClauses.KEEP_BACK).map(c -> reasoned(c, c.bound().count("count"))),
             new Places(block)));
+  }
+
+  private static Optional<Reasoned<String>> generation(Block block) {
+    return block
+        .find(PlanClauses.GENERATION)
+        .map(c -> reasoned(c, c.bound().name("generation").text()));
+  }
+
+  private static Optional<Reasoned<Double>> inbred(Block block) {
+    return block
+        .find(PlanClauses.INBRED)
+        .filter(c -> !c.bound().choice("how").equals("unknown"))
+        .map(
+            c ->
+                reasoned(
+                    c,
+                    c.bound().has("share")
+                        ? c.bound().share("share").share()
+                        : c.bound().choice("how").equals("fully") ? 1.0 : 0.0));
   }
 
   private void checkHarvest(BoundClause c) {

@@ -46,6 +46,7 @@ public enum Kind {
   ZONE("zone", "a time zone such as `Europe/Berlin`"),
   AMOUNT("amount", "a number with its unit"),
   PHRASE("phrase", "some words"),
+  GENERATION("generation", "a generation such as `F2`, `BC1F2`, `F2 sib 1` or `OP 2`"),
   NAME("name", "a name"),
   TAG("tag", "a tag such as `3A`"),
   BED("bed", "a bed"),

@@ -97,6 +97,15 @@ final class Mistakes {
         "Put a space between them: `" + glued.number() + " " + glued.word() + "`.");
   }
 
+  /** A label that can't be is told why; one of other words, that it is none. */
+  static Shape.Mistake generation(String label, String why) {
+    return new Shape.Mistake(
+        "generation-unknown",
+        why.startsWith("`") ? "`" + label + "` is no generation." : why,
+        "Write it as `F1`, `F4`, `F2 sib 1`, `BC1F2`, `S1`, `OP 2`, `bulk of F3`, `inbred` or"
+            + " `unknown`; `F2, probable` where it is not sure.");
+  }
+
   static Shape.Mistake tooLarge(String text) {
     return new Shape.Mistake(
         "number-too-large",

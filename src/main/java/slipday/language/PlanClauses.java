@@ -169,7 +169,18 @@ public final class PlanClauses {
           "The line of a lot, or the species of a crop.",
           "of tern-amber");
   public static final Clause GENERATION =
-      once(in(LOT), "generation: <name>", "The generation of the seed.", "generation F3");
+      once(
+          in(LOT, LINE),
+          "generation: <generation>",
+          "The generation of the seed; of a line, that of its lots which say none of their own.",
+          "generation F3");
+  public static final Clause INBRED =
+      once(
+          in(LOT, LINE),
+          "inbred: (how: fully | not at all | unknown | <share>)",
+          "How inbred its plants are, where no ancestor is recorded: the parents of a hybrid fully,"
+              + " an old open-pollinated kind hardly.",
+          "inbred fully");
   public static final Clause SEEDS =
       once(in(LOT), "seeds: <count>", "How many seeds are in hand.", "seeds 140");
   public static final Clause HARVESTED =
@@ -355,6 +366,7 @@ public final class PlanClauses {
           LOOKS,
           OF,
           GENERATION,
+          INBRED,
           SEEDS,
           HARVESTED,
           TESTED,

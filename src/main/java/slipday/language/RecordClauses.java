@@ -168,7 +168,7 @@ public final class RecordClauses {
       dated(
           "saved: "
               + SUBJECT
-              + "[, <count:seeds> seeds], into <lot>[, of <line>][, generation <name:generation>]",
+              + "[, <count:seeds> seeds], into <lot>[, of <line>][, generation <generation>]",
           "Seed was taken into a lot of its own; several fruits may go into one lot.",
           "2027-08-22 saved 3A, 310 seeds, into tern-amber-f4-3A");
   public static final Clause DRIED =

@@ -4,6 +4,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
+import slipday.genetics.Generation;
+import slipday.source.Span;
 import slipday.syntax.Word;
 import slipday.syntax.WordKind;
 
@@ -49,6 +51,7 @@ final class ValueReader extends FigureReader {
       case SEASON -> season(at);
       case TEXT -> text(at);
       case PHRASE -> phrase(at);
+      case GENERATION -> generation(at);
       case TAG -> tag(at);
       case ZONE, NAME, BED, LINE, LOT, PLANTING, CROP, SPECIES, RULE -> name(at);
       default -> throw new IllegalStateException("no reader for " + kind);
@@ -164,6 +167,20 @@ final class ValueReader extends FigureReader {
     String words =
         attempt.words.subList(from, at).stream().map(Word::text).collect(Collectors.joining(" "));
     return keep(at, Value.Name.of(words, attempt.span(from, at)));
+  }
+
+  /** All words to the end of the line, as a label. */
+  private int generation(int at) {
+    int end = attempt.words.size();
+    if (at >= end) {
+      return attempt.expect(at, kind.expected());
+    }
+    Span span = attempt.span(at, end);
+    String label = span.plainText();
+    return Generation.parse(label)
+        .match(
+            known -> keep(end, Value.Name.of(label, span)),
+            why -> mistaken(at, () -> Mistakes.generation(label, why)));
   }
 
   /** In {@code days to ripe to 36 days} the second {@code to} does. */

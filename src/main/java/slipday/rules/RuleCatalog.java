@@ -23,6 +23,7 @@ import slipday.rules.pollination.ParentsDoNotMeet;
 import slipday.rules.pollination.TooFewFlowers;
 import slipday.rules.record.BitterSeedKept;
 import slipday.rules.record.DownToOneParent;
+import slipday.rules.record.GenerationDoesNotFollow;
 import slipday.rules.record.ScoredBeforeTasted;
 import slipday.rules.record.SeedFromUncoveredFlower;
 import slipday.rules.record.SeedFromUnmarkedFruit;
@@ -68,6 +69,7 @@ public final class RuleCatalog {
           new FrostAfterPlanting(),
           new FrostNotKnown(),
           new FruitNotRipe(),
+          new GenerationDoesNotFollow(),
           new HeatAtFlowering(),
           new ImpossibleSeason(),
           new KernelsSpoilt(),
@@ -116,6 +118,7 @@ public final class RuleCatalog {
           "date-missing",
           "date-outside-season",
           "dated-too-early",
+          "generation-unknown",
           Allowances.IDLE,
           "impossible-count",
           "impossible-date",

@@ -34,6 +34,7 @@ class RecordCommandTest {
         is a muskmelon
       lot ember-2025
         of ember
+        generation F3
         seeds 40
         harvested 2025
       grow ember-2025
@@ -73,6 +74,18 @@ class RecordCommandTest {
     assertThat(written(2027))
         .isEqualTo("2027-07-08 selfed ember-2025 plant 3, tag 3A\n2027-07-15 took 3A\n");
     assertThat(written(2026)).isEqualTo("2026-05-15 sowed ember-2025\n");
+  }
+
+  @Test
+  void aLabelThatDoesNotFollowIsRefused() throws IOException {
+    record("2027-07-08 selfed ember-2025 plant 3, tag 3A");
+    Run wrong = record("2027-08-20 saved 3A, 90 seeds, into ember-next, generation F3");
+    assertThat(wrong.exit()).isEqualTo(Exit.FINDINGS);
+    assertThat(wrong.err())
+        .contains("The label of lot `ember-next` says `F3`, and by the record its seed is `F4`.");
+    assertThat(written(2027)).doesNotContain("saved");
+    assertThat(record("2027-08-20 saved 3A, 90 seeds, into ember-next, generation F4").exit())
+        .isZero();
   }
 
   @Test

@@ -18,6 +18,8 @@ import slipday.garden.Crop;
 import slipday.garden.Line;
 import slipday.garden.Lot;
 import slipday.garden.Places;
+import slipday.genetics.Generation;
+import slipday.genetics.PlainGeneration;
 import slipday.language.Block;
 import slipday.language.Bound;
 import slipday.language.Declaration;
@@ -35,22 +37,28 @@ final class LotBirths {
   private final Map<String, Lot> declared;
   private final Map<String, Line> lines;
   private final Map<String, String> planned;
+  private final Set<String> isolated;
+  private final LotStock stock;
   private final Map<String, Optional<Lot>> born = new LinkedHashMap<>();
   private final Set<String> inBirth = new HashSet<>();
   private final List<Finding> findings = new ArrayList<>();
 
   /**
    * @param planned the plan's plantings by name, with the name of the lot of each
+   * @param isolated those of them that no other pollen reaches
    */
   LotBirths(
       Entries entries,
       Map<String, Lot> declared,
       Map<String, Line> lines,
-      Map<String, String> planned) {
+      Map<String, String> planned,
+      Set<String> isolated) {
     this.entries = entries;
     this.declared = declared;
     this.lines = lines;
     this.planned = planned;
+    this.isolated = isolated;
+    this.stock = new LotStock(entries, planned);
   }
 
   /**
@@ -102,9 +110,13 @@ final class LotBirths {
     int year = entries.seasons().of(entry);
     Optional<Entry> mating = entries.mating(Fruit.Key.of(year, subject));
     if (mating.isEmpty()) {
-      // From fruit that nobody marked: any pollen.
+      // From fruit that nobody marked: any pollen, but in a block kept from all other.
       return stand(year, subject)
-          .map(m -> new Taking(entry, m, Optional.empty(), Lot.Identity.UNKNOWN));
+          .map(
+              m ->
+                  isIsolated(entry, year, subject)
+                      ? new Taking(entry, m, Optional.of(m), Lot.Identity.KNOWN)
+                      : new Taking(entry, m, Optional.empty(), Lot.Identity.UNKNOWN));
     }
     Bound bound = mating.get().bound();
     Optional<Lot> mother = stand(year, bound.name("planting").text());
@@ -115,6 +127,21 @@ final class LotBirths {
     return mother.isEmpty() || father.isEmpty()
         ? Optional.empty()
         : Optional.of(new Taking(entry, mother.get(), father, crossed(mating.get(), mother.get())));
+  }
+
+  private boolean isIsolated(Entry entry, int year, String stand) {
+    boolean told =
+        label(entry)
+            .flatMap(l -> Generation.parse(l).value())
+            .filter(g -> g instanceof PlainGeneration.OpenPollinated open && open.isolated())
+            .isPresent();
+    return told || (year == entries.seasons().planned() && isolated.contains(stand));
+  }
+
+  private static Optional<String> label(Entry entry) {
+    return entry.bound().has("generation")
+        ? Optional.of(entry.bound().name("generation").text())
+        : Optional.empty();
   }
 
   /** A perfect flower that kept its anthers may have selfed. */
@@ -243,7 +270,7 @@ final class LotBirths {
     for (Taking taking : takings) {
       identity = worse(identity, taking.identity);
       for (Lot parent : taking.parents().toList()) {
-        identity = worse(identity, parent.identity());
+        identity = worse(identity, stock.proved(parent).orElse(parent.identity()));
         parent.exposedTo().forEach(e -> exposed.putIfAbsent(e.value().name(), e));
       }
     }
@@ -252,6 +279,7 @@ final class LotBirths {
         name,
         line,
         generation(takings),
+        Optional.empty(),
         seeds(takings),
         Optional.of(new Reasoned<>(entries.seasons().of(first), at.reason())),
         Optional.empty(),
@@ -269,15 +297,38 @@ final class LotBirths {
     return one.compareTo(other) >= 0 ? one : other;
   }
 
-  private static Optional<Reasoned<String>> generation(List<Taking> takings) {
-    return takings.stream()
-        .map(Taking::entry)
-        .filter(e -> e.bound().has("generation"))
+  private Optional<Reasoned<String>> generation(List<Taking> takings) {
+    List<Entry> labelled =
+        takings.stream().map(Taking::entry).filter(e -> label(e).isPresent()).toList();
+    if (labelled.isEmpty()) {
+      return Optional.empty();
+    }
+    Entry first = labelled.get(0);
+    labelled.stream()
+        .filter(e -> !read(e).equals(read(first)))
         .findFirst()
-        .map(
-            e ->
-                new Reasoned<>(
-                    e.bound().name("generation").text(), new At(e.date(), e.span()).reason()));
+        .ifPresent(other -> findings.add(twoLabels(first, other)));
+    return Optional.of(
+        new Reasoned<>(label(first).orElseThrow(), new At(first.date(), first.span()).reason()));
+  }
+
+  private static Optional<Generation> read(Entry entry) {
+    return label(entry).flatMap(l -> Generation.parse(l).value());
+  }
+
+  private static Finding twoLabels(Entry first, Entry other) {
+    return Finding.error(
+            "recorded-twice",
+            other.bound().name("generation").span(),
+            "`"
+                + other.bound().name("lot").text()
+                + "` is labelled `"
+                + label(first).orElse("")
+                + "` once and `"
+                + label(other).orElse("")
+                + "` once.")
+        .also(first.bound().name("generation").span(), "said first")
+        .withHelp("Keep the label that is right, or save the seed into two lots.");
   }
 
   /** The sum of what every fruit gave; unknown as soon as one is. */

@@ -30,6 +30,7 @@ final class LotStock {
         lot.name(),
         lot.line(),
         lot.generation(),
+        lot.inbred(),
         seeds(lot),
         lot.harvested(),
         tested(lot).or(lot::tested),
@@ -62,7 +63,7 @@ final class LotStock {
   }
 
   /** A doubtful lot that was grown out is doubtful no more, unless it proved mixed. */
-  private Optional<Lot.Identity> proved(Lot lot) {
+  Optional<Lot.Identity> proved(Lot lot) {
     return last(of(RecordClauses.GROWN_OUT, lot))
         .filter(e -> lot.identity() == Lot.Identity.DOUBTFUL)
         .map(

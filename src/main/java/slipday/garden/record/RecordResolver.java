@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
@@ -22,21 +23,28 @@ public final class RecordResolver {
   private final SeasonYear season;
   private final Map<String, Line> lines;
   private final Map<String, String> planned;
+  private final Set<String> isolated;
 
   /**
    * @param planned the plan's plantings by name, with the name of the lot of each
+   * @param isolated those of them that no other pollen reaches
    */
   public RecordResolver(
-      BoundFile said, SeasonYear season, Map<String, Line> lines, Map<String, String> planned) {
+      BoundFile said,
+      SeasonYear season,
+      Map<String, Line> lines,
+      Map<String, String> planned,
+      Set<String> isolated) {
     this.entries = new Entries(said, season);
     this.season = season;
     this.lines = lines;
     this.planned = planned;
+    this.isolated = isolated;
   }
 
   /** Every lot that seed was saved into; empty where what it comes from is mistaken. */
   public Outcome<Map<String, Optional<Lot>>> births(Map<String, Lot> declared) {
-    return new LotBirths(entries, declared, lines, planned).births();
+    return new LotBirths(entries, declared, lines, planned, isolated).births();
   }
 
   /** A lot is declared once: what was saved into one of the plan's own is told of. */
