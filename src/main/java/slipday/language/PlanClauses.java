@@ -1,8 +1,6 @@
 package slipday.language;
 
 import static slipday.language.Clause.in;
-import static slipday.language.Clause.many;
-import static slipday.language.Clause.once;
 import static slipday.language.Declaration.ALLOW;
 import static slipday.language.Declaration.BED;
 import static slipday.language.Declaration.CROSS;
@@ -15,10 +13,14 @@ import static slipday.language.Declaration.SITE;
 import static slipday.language.Declaration.TRAIT;
 import static slipday.language.Declaration.VOLUNTEER;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** The clauses of a plan: the garden, its seed, and what is meant to be done. */
 public final class PlanClauses {
+  private static final List<Clause> REGISTER = new ArrayList<>();
+
   // --- site
   public static final Clause PLACE =
       once(
@@ -340,64 +342,20 @@ public final class PlanClauses {
           "Why it is accepted.",
           "because \"the only bed with water\"");
 
-  static final List<Clause> ALL =
-      List.of(
-          PLACE,
-          TIME_ZONE,
-          WEATHER,
-          COLDER,
-          WARMER,
-          FROST_RISK,
-          LAST_FROST,
-          FIRST_FROST,
-          SOIL_READING,
-          MORNINGS,
-          HANDS,
-          SIZE,
-          CORNER,
-          VINES,
-          GREW,
-          FROST_POCKET,
-          GROWS,
-          DISTANCE,
-          IS_A,
-          BEGAN,
-          PURPOSE,
-          LOOKS,
-          OF,
-          GENERATION,
-          INBRED,
-          SEEDS,
-          HARVESTED,
-          TESTED,
-          IDENTITY,
-          EXPOSED,
-          CAME_FROM,
-          KEEP_BACK,
-          IN,
-          PLANTS,
-          START,
-          SOW_ON,
-          PLANT_OUT_ON,
-          SOW_SEEDS,
-          MULCH,
-          COVER,
-          FLOWERS,
-          POLLINATE,
-          SEED,
-          BLOOM_APART,
-          SEED_PARENT,
-          POLLEN_PARENT,
-          FRUITS,
-          RAISE,
-          LOWER,
-          KEEP_AT,
-          REFUSE,
-          PARENTS,
-          SCALE,
-          UNIT,
-          ALLOW_IN,
-          BECAUSE);
+  static final List<Clause> ALL = List.copyOf(REGISTER);
 
   private PlanClauses() {}
+
+  private static Clause once(Set<Declaration> where, String line, String says, String example) {
+    return registered(Clause.once(where, line, says, example));
+  }
+
+  private static Clause many(Set<Declaration> where, String line, String says, String example) {
+    return registered(Clause.many(where, line, says, example));
+  }
+
+  private static Clause registered(Clause clause) {
+    REGISTER.add(clause);
+    return clause;
+  }
 }
