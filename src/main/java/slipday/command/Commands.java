@@ -27,6 +27,7 @@ final class Commands {
     commands.put("lots", LotsCommand::spec);
     commands.put("tags", TagsCommand::spec);
     commands.put("odds", OddsCommand::spec);
+    commands.put("segregation", SegregationCommand::spec);
     commands.put("climate", ClimateCommand::spec);
     commands.put("crops", CropsCommand::spec);
     commands.put("format", FormatCommand::spec);

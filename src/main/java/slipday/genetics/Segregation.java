@@ -1,6 +1,8 @@
 package slipday.genetics;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import org.apache.commons.numbers.gamma.LogGamma;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
@@ -59,6 +61,18 @@ public record Segregation(
     }
     double exact = new Multinomial(counted, shares, total).noLikelier();
     return new Segregation(chiSquare, freedom, exact, Method.EXACT);
+  }
+
+  /**
+   * The probability of the worst that so many plants can show: where it is not small, no outcome of
+   * so few can contradict the ratio.
+   */
+  public static double leastProbability(int plants, List<Double> ratio) {
+    int rarest = ratio.indexOf(ratio.stream().min(Double::compare).orElseThrow());
+    List<Integer> worst = new ArrayList<>(Collections.nCopies(ratio.size(), 0));
+    // A multinomial's logarithm is concave over its outcomes, so the least lies in a corner.
+    worst.set(rarest, plants);
+    return test(worst, ratio).probability();
   }
 
   private static double chiSquare(int[] counted, double[] shares, int total) {
