@@ -223,6 +223,7 @@
     }
     var thing = event.target.closest("[data-thing]");
     if (thing) {
+      event.preventDefault();
       var bar = thing.querySelector(".bar");
       var wanted = 0;
       if (bar && event.detail > 0) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import slipday.finding.Finding;
 import slipday.finding.Label;
-import slipday.output.Lines;
 import slipday.output.report.Words.Part;
 
 /**
@@ -23,6 +22,10 @@ record FindingView(
     List<String> notes,
     List<Part> help,
     String allowed) {
+  boolean hasNotes() {
+    return !notes.isEmpty();
+  }
+
   boolean hasHelp() {
     return !help.isEmpty();
   }
@@ -50,7 +53,6 @@ record FindingView(
   }
 
   private static PlaceView place(Label label, WhyBook book) {
-    return new PlaceView(
-        book.line(label.span()), Lines.clean(label.span().lineLabel()), label.text());
+    return new PlaceView(book.line(label.span()), book.label(label.span()), label.text());
   }
 }

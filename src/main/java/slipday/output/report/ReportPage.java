@@ -2,6 +2,7 @@ package slipday.output.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slipday.climate.WeatherYear;
@@ -51,6 +52,7 @@ public final class ReportPage {
       String first,
       String last,
       SeasonView calendar,
+      GardenView garden,
       String found,
       List<FindingView> findings,
       List<PlanText.FileView> texts) {}
@@ -91,6 +93,7 @@ public final class ReportPage {
         axis.first().toString(),
         axis.last().toString(),
         SeasonView.of(season, ids, Optional.of(subject.asOf())),
+        GardenView.of(season, ids, book),
         found(subject.findings()),
         findings,
         PlanText.of(subject.texts(), subject.findings(), book));
@@ -104,7 +107,11 @@ public final class ReportPage {
 
   private static List<FindingView> findings(List<Finding> findings, WhyBook book) {
     List<FindingView> views = new ArrayList<>();
-    for (Finding f : findings) {
+    List<Finding> sorted = new ArrayList<>(findings);
+    sorted.sort(
+        Comparator.comparing((Finding f) -> f.allowed().isPresent())
+            .thenComparing(Finding::level, Comparator.reverseOrder()));
+    for (Finding f : sorted) {
       String id = f.because().isEmpty() ? "" : "fi" + views.size();
       if (!id.isEmpty()) {
         String line = f.place().map(p -> book.line(p.span())).orElse("");
@@ -114,7 +121,6 @@ public final class ReportPage {
       }
       views.add(FindingView.of(f, id, book));
     }
-    views.sort(java.util.Comparator.comparing(f -> !f.allowed().isEmpty()));
     return views;
   }
 

@@ -3,6 +3,7 @@ package slipday.output.report;
 import com.fasterxml.jackson.annotation.JsonFormat;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,10 +24,24 @@ final class WhyBook {
   private final List<Node> reasons = new ArrayList<>();
   private final Map<Reason, Integer> seen = new IdentityHashMap<>();
   private final Map<Node, Integer> numbers = new HashMap<>();
+  private final boolean shortNames;
   private final Set<String> cited = new TreeSet<>();
 
   WhyBook(List<SeasonFile> texts) {
     texts.forEach(f -> files.putIfAbsent(f.source().name(), files.size()));
+    Set<String> bare = new HashSet<>();
+    shortNames = files.keySet().stream().allMatch(name -> bare.add(bare(name)));
+  }
+
+  private static String bare(String name) {
+    return name.substring(name.lastIndexOf('/') + 1);
+  }
+
+  /** File and line as people call them; without the folder, where the names differ all the same. */
+  String label(Span span) {
+    boolean ours = shortNames && files.containsKey(span.source().name());
+    String label = span.lineLabel();
+    return Lines.clean(ours ? bare(label) : label);
   }
 
   /**
@@ -71,7 +86,7 @@ final class WhyBook {
             Lines.clean(reason.says()),
             reason.basis().word(),
             reason.place().map(this::line).orElse(""),
-            reason.place().map(Span::lineLabel).map(Lines::clean).orElse(""),
+            reason.place().map(this::label).orElse(""),
             from);
     int number =
         numbers.computeIfAbsent(

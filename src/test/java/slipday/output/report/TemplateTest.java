@@ -27,7 +27,14 @@ class TemplateTest {
     }
     assertThat(raw)
         .containsExactlyInAnyOrder(
-            "{{{style}}}", "{{{script}}}", "{{{data}}}", "{{{head}}}", "{{{under}}}", "{{{bar}}}");
+            "{{{svg}}}",
+            "{{{scale}}}",
+            "{{{style}}}",
+            "{{{script}}}",
+            "{{{data}}}",
+            "{{{head}}}",
+            "{{{under}}}",
+            "{{{bar}}}");
   }
 
   @Test
