@@ -1,6 +1,7 @@
 package slipday.descent;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,6 +65,22 @@ final class LineageBuilder {
                 new Lineage.Other(
                     ancestor(s), built.inbreeding(s), notation.of(s), built.coancestry(first, s))),
         assumptions.sentences());
+  }
+
+  Relatives relatives(Collection<Plants> wanted, Collection<Fruit> fruits) {
+    Map<Plants, Integer> numbers = new LinkedHashMap<>();
+    wanted.forEach(p -> numbers.put(p, plant(p, "")));
+    Map<Fruit.Key, Relatives.Seed> seeds = new LinkedHashMap<>();
+    for (Fruit fruit : fruits) {
+      Pair pair = pair(fruit, false);
+      boolean doubtful = births.mayBeSelf(fruit);
+      Map<Integer, Double> parents = new HashMap<>(Map.of(pair.seed, 0.5));
+      parents.merge(pair.pollen.orElse(pair.seed), 0.5, Double::sum);
+      seeds.put(
+          fruit.key(),
+          new Relatives.Seed(seed(fruit, ""), parents, doubtful, births.seedOf(fruit, !doubtful)));
+    }
+    return new Relatives(pedigree.build(), numbers, seeds, assumptions.sentences(), births);
   }
 
   private static Map<Integer, Ancestor> byNumber(List<Ancestor> all) {

@@ -2,13 +2,47 @@ package slipday.garden;
 
 import java.util.List;
 import java.util.Optional;
+import slipday.genetics.Generation;
 import slipday.measure.Quantity;
 import slipday.source.Span;
 
-/** What a line is bred for. */
+/**
+ * What a line is bred for.
+ *
+ * @param refuse faults no parent may have
+ * @param parents the fewest plants the next generation comes from
+ */
 public record Goal(
-    Line line, List<Aim> aims, List<String> refuse, Optional<Integer> parents, Places places)
+    Line line,
+    List<Aim> aims,
+    List<String> refuse,
+    Optional<Integer> parents,
+    List<Inheritance> heritabilities,
+    List<Correlation> correlations,
+    Places places)
     implements Named {
+
+  /** Of what a heritability was found. */
+  public enum Unit {
+    FRUIT,
+    PLANT,
+    PLOT
+  }
+
+  /**
+   * A heritability the gardener states.
+   *
+   * @param share above 0 and below 1
+   * @param fruits how many a plant's mean is of
+   * @param among the generation it was found in
+   */
+  public record Inheritance(
+      String trait, double share, Unit unit, int fruits, Generation among, Span span) {}
+
+  /**
+   * @param value −1 to 1
+   */
+  public record Correlation(String trait, String other, double value, Span span) {}
 
   /** Which way a trait is wanted. */
   public enum Way {

@@ -14,10 +14,12 @@ import slipday.language.Value;
 final class GoalResolver {
   private final Names<Line> lines;
   private final Names<Goal> goals;
+  private final InheritanceReader inheritance;
 
   GoalResolver(List<Finding> findings, Names<Line> lines) {
     this.lines = lines;
     this.goals = new Names<>("goal", findings);
+    this.inheritance = new InheritanceReader(findings);
   }
 
   List<Goal> goals() {
@@ -42,6 +44,8 @@ final class GoalResolver {
             aims,
             block.every(PlanClauses.REFUSE).map(c -> c.bound().name("fault").text()).toList(),
             block.find(PlanClauses.PARENTS).map(c -> c.bound().count("count")),
+            inheritance.heritabilities(block, line.get()),
+            inheritance.correlations(block),
             new Places(block)));
   }
 

@@ -1,0 +1,127 @@
+package slipday.garden;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import slipday.finding.Finding;
+import slipday.genetics.Generation;
+import slipday.language.Block;
+import slipday.language.Bound;
+import slipday.language.BoundClause;
+import slipday.language.GoalClauses;
+import slipday.language.Value;
+import slipday.measure.Quantity;
+import slipday.source.Span;
+
+/** What a goal says of how its traits are inherited. */
+final class InheritanceReader {
+  private final List<Finding> findings;
+
+  InheritanceReader(List<Finding> findings) {
+    this.findings = findings;
+  }
+
+  List<Goal.Inheritance> heritabilities(Block block, Line line) {
+    Map<String, Span> first = new HashMap<>();
+    List<Goal.Inheritance> read = new ArrayList<>();
+    for (BoundClause clause : block.every(GoalClauses.HERITABILITY).toList()) {
+      String trait = clause.bound().name("trait").text();
+      Span earlier = first.putIfAbsent(trait.toLowerCase(Locale.ROOT), clause.span());
+      if (earlier != null) {
+        findings.add(
+            Finding.error(
+                    "said-twice",
+                    clause.span(),
+                    "The heritability of `" + trait + "` is stated twice.")
+                .also(earlier, "stated first")
+                .withHelp("Keep the one that was found for plants like these."));
+      } else {
+        heritability(clause, trait, line).ifPresent(read::add);
+      }
+    }
+    return read;
+  }
+
+  private Optional<Goal.Inheritance> heritability(BoundClause clause, String trait, Line line) {
+    Bound bound = clause.bound();
+    double share = bound.number("heritability");
+    Value.Name generation = bound.name("generation");
+    Value.Name species = bound.name("species");
+    Optional<Generation> among = Generation.parse(generation.text()).value();
+    boolean inRange = share > 0 && share < 1;
+    if (!inRange) {
+      findings.add(
+          Finding.error(
+                  "figure-out-of-range",
+                  bound.find("heritability").orElseThrow().span(),
+                  "A heritability of " + Quantity.plain(share) + " can't be.")
+              .withHelp("It is a share of the differences: above 0 and below 1."));
+    }
+    if (among.isEmpty()) {
+      findings.add(
+          Finding.error(
+                  "generation-unknown",
+                  generation.span(),
+                  "`" + generation.text() + "` is not a generation.")
+              .withHelp("Write one such as `F2`, `S1` or `OP`."));
+    }
+    boolean same = species.text().equals(line.crop().species().name());
+    if (!same) {
+      findings.add(
+          Finding.error(
+                  "species-differs",
+                  species.span(),
+                  "`"
+                      + line.name()
+                      + "` is a "
+                      + line.crop().species().name()
+                      + ", and the heritability was found for `"
+                      + species.text()
+                      + "`.")
+              .withHelp("A heritability holds for the species it was found in: leave it out."));
+    }
+    return among
+        .filter(g -> inRange && same)
+        .map(
+            g ->
+                new Goal.Inheritance(
+                    trait,
+                    share,
+                    unit(bound.choice("unit")),
+                    bound.has("fruits") ? bound.count("fruits") : 1,
+                    g,
+                    clause.span()));
+  }
+
+  private static Goal.Unit unit(String words) {
+    return switch (words) {
+      case "a fruit" -> Goal.Unit.FRUIT;
+      case "plant means" -> Goal.Unit.PLANT;
+      default -> Goal.Unit.PLOT;
+    };
+  }
+
+  List<Goal.Correlation> correlations(Block block) {
+    List<Goal.Correlation> read = new ArrayList<>();
+    for (BoundClause clause : block.every(GoalClauses.CORRELATION).toList()) {
+      Bound bound = clause.bound();
+      double value = bound.number("correlation");
+      if (Math.abs(value) > 1) {
+        findings.add(
+            Finding.error(
+                    "figure-out-of-range",
+                    bound.find("correlation").orElseThrow().span(),
+                    "A correlation of " + Quantity.plain(value) + " can't be.")
+                .withHelp("It goes from -1, one up as the other goes down, to 1."));
+      } else {
+        read.add(
+            new Goal.Correlation(
+                bound.name("trait").text(), bound.name("other").text(), value, clause.span()));
+      }
+    }
+    return read;
+  }
+}

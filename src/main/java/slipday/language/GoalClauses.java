@@ -1,0 +1,29 @@
+package slipday.language;
+
+import static slipday.language.Declaration.GOAL;
+
+import java.util.List;
+import java.util.Set;
+
+/** The clauses of a goal that say how its traits are inherited. */
+public final class GoalClauses {
+  public static final Clause HERITABILITY =
+      Clause.many(
+          Set.of(GOAL),
+          "heritability: <phrase:trait> <number:heritability> of"
+              + " (unit: a fruit | plant means | plot means)[ of <count:fruits> fruits]"
+              + ", among <name:generation> of <species>",
+          "What share of the differences in a trait is breeding value: of what it was found, and"
+              + " among which plants. Without it the record is asked.",
+          "heritability sweetness 0.4 of plant means of 3 fruits, among F2 of melon");
+  public static final Clause CORRELATION =
+      Clause.many(
+          Set.of(GOAL),
+          "genetic correlation: <number:correlation> of <phrase:trait>, <phrase:other>",
+          "How far the breeding values of two traits go together, from -1 to 1.",
+          "genetic correlation -0.3 of sweetness, fruit weight");
+
+  static final List<Clause> ALL = List.of(HERITABILITY, CORRELATION);
+
+  private GoalClauses() {}
+}
