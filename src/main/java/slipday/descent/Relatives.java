@@ -27,10 +27,7 @@ public final class Relatives {
    * @param doubtful whether a cross may be a self, the anthers having stayed on
    */
   public record Seed(
-      int number,
-      Map<Integer, Double> parents,
-      boolean doubtful,
-      Optional<Generation> generation) {
+      int number, Map<Integer, Double> parents, boolean doubtful, Optional<Generation> generation) {
     public Seed {
       parents = Map.copyOf(parents);
     }
@@ -52,8 +49,7 @@ public final class Relatives {
   /**
    * @param plants single plants; those that bore or fathered the fruits come of themselves
    */
-  public static Relatives of(
-      Garden garden, Collection<Plants> plants, Collection<Fruit> fruits) {
+  public static Relatives of(Garden garden, Collection<Plants> plants, Collection<Fruit> fruits) {
     return new LineageBuilder(garden).relatives(plants, fruits);
   }
 
