@@ -78,7 +78,8 @@ final class LineageBuilder {
       parents.merge(pair.pollen.orElse(pair.seed), 0.5, Double::sum);
       seeds.put(
           fruit.key(),
-          new Relatives.Seed(seed(fruit, ""), parents, doubtful, births.seedOf(fruit, !doubtful)));
+          new Relatives.Seed(
+              seed(fruit, ""), parents, doubtful, births.seedOf(fruit, Optional.empty())));
     }
     return new Relatives(pedigree.build(), numbers, seeds, assumptions.sentences(), births);
   }

@@ -60,14 +60,6 @@ final class InheritanceReader {
                   "A heritability of " + Quantity.plain(share) + " can't be.")
               .withHelp("It is a share of the differences: above 0 and below 1."));
     }
-    if (among.isEmpty()) {
-      findings.add(
-          Finding.error(
-                  "generation-unknown",
-                  generation.span(),
-                  "`" + generation.text() + "` is not a generation.")
-              .withHelp("Write one such as `F2`, `S1` or `OP`."));
-    }
     boolean same = species.text().equals(line.crop().species().name());
     if (!same) {
       findings.add(
