@@ -1,52 +1,46 @@
 package slipday.command;
 
-import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
-import picocli.CommandLine.ParseResult;
 
-/** What was asked for on the command line. */
-record Args(ParseResult parsed) {
+/**
+ * What was asked for on the command line.
+ *
+ * @param options what was given, by each of its names; the value of a flag is empty
+ * @param words the arguments of each place among them, by its label
+ */
+record Args(Spec spec, Map<String, String> options, Map<String, List<String>> words) {
   boolean has(String option) {
-    return parsed.hasMatchedOption(option);
+    return options.containsKey(option);
   }
 
   String text(String option, String otherwise) {
-    return parsed.matchedOptionValue(option, otherwise);
+    return options.getOrDefault(option, otherwise);
   }
 
   /** One of the words an option knows. */
   Optional<String> choice(String option) {
-    OptionSpec spec = parsed.commandSpec().findOption(option);
-    Optional<String> word = Optional.ofNullable(parsed.matchedOptionValue(option, (String) null));
-    word.ifPresent(
-        w -> {
-          for (String known : spec.completionCandidates()) {
-            if (known.equals(w)) {
-              return;
-            }
-          }
-          throw new CommandFailure(
-              option + " knows no `" + w + "`.",
-              "It knows " + String.join(", ", spec.completionCandidates()) + ".");
-        });
-    return word;
+    String word = options.get(option);
+    if (word == null) {
+      return Optional.empty();
+    }
+    List<String> known = spec.option(option).orElseThrow().words();
+    if (!known.contains(word)) {
+      throw new CommandFailure(
+          option + " knows no `" + word + "`.", "It knows " + String.join(", ", known) + ".");
+    }
+    return Optional.of(word);
   }
 
   /** The form asked for. */
   Form form(Form otherwise) {
-    return choice("--format").map(Form::named).orElse(otherwise);
+    Optional<String> form = choice("--format");
+    return form.isPresent() ? Form.named(form.get()) : otherwise;
   }
 
   /** The arguments of a place among them, by its label. */
   List<String> words(String label) {
-    return parsed.matchedPositionals().stream()
-        .filter(p -> p.paramLabel().equals(label))
-        .findFirst()
-        .map(PositionalParamSpec::<String[]>getValue)
-        .map(Arrays::asList)
-        .orElse(List.of());
+    return words.getOrDefault(label, List.of());
   }
 }

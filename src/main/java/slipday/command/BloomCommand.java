@@ -1,6 +1,5 @@
 package slipday.command;
 
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.output.BloomText;
 import slipday.output.Json;
@@ -10,7 +9,7 @@ import slipday.output.data.BloomData;
 final class BloomCommand {
   private BloomCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Says who is in flower when and whose pollen reaches whom.",
             "And whose seed is in danger, whether the parents of a cross meet, and how many",

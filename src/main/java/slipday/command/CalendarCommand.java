@@ -3,7 +3,6 @@ package slipday.command;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.finding.Outcome;
@@ -27,7 +26,7 @@ final class CalendarCommand {
     this.output = args.text("--output", "");
   }
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Writes the season's chores as an iCalendar file.",
             "Where the file is already there, it is brought up to date: what did not change",

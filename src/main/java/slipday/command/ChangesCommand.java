@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
@@ -24,7 +23,7 @@ import slipday.output.data.ChangesData;
 final class ChangesCommand {
   private ChangesCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Says what a change of plan or record changes in the season.",
             "Dates that moved and why, findings that came or went, flowers and seeds wanted,",

@@ -2,7 +2,6 @@ package slipday.command;
 
 import java.util.List;
 import java.util.Locale;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.finding.Finding;
 import slipday.finding.Level;
@@ -15,7 +14,7 @@ import slipday.output.data.CheckData;
 final class CheckCommand {
   private CheckCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of("Says every mistake in a plan and every rule it breaks.")
         .plan()
         .forms("text, json, csv or sarif (2.1.0).", Form.TEXT, Form.JSON, Form.CSV, Form.SARIF)

@@ -1,6 +1,5 @@
 package slipday.command;
 
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.output.ClimateText;
 import slipday.output.Json;
@@ -10,7 +9,7 @@ import slipday.output.data.ClimateData;
 final class ClimateCommand {
   private ClimateCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Shows the site's frost dates, degree-days, soil and sun.",
             "With the years they are from, the gaps of the weather record, and what is left",

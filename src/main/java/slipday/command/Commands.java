@@ -1,49 +1,71 @@
 package slipday.command;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Every command by its name, made only when it is asked for. */
 final class Commands {
-  private static final Map<String, Function<Streams, CommandSpec>> BY_NAME = byName();
+  /** In the order of the help. */
+  private static final List<String> NAMES =
+      List.of(
+          "check",
+          "schedule",
+          "bloom",
+          "calendar",
+          "report",
+          "today",
+          "why",
+          "explain",
+          "descent",
+          "record",
+          "lots",
+          "tags",
+          "odds",
+          "segregation",
+          "climate",
+          "crops",
+          "format",
+          "changes",
+          "completion",
+          "manual");
 
   private Commands() {}
 
-  private static Map<String, Function<Streams, CommandSpec>> byName() {
-    Map<String, Function<Streams, CommandSpec>> commands = new LinkedHashMap<>();
-    commands.put("check", CheckCommand::spec);
-    commands.put("schedule", ScheduleCommand::spec);
-    commands.put("bloom", BloomCommand::spec);
-    commands.put("calendar", CalendarCommand::spec);
-    commands.put("report", ReportCommand::spec);
-    commands.put("today", TodayCommand::spec);
-    commands.put("why", WhyCommand::spec);
-    commands.put("explain", ExplainCommand::spec);
-    commands.put("descent", DescentCommand::spec);
-    commands.put("record", RecordCommand::spec);
-    commands.put("lots", LotsCommand::spec);
-    commands.put("tags", TagsCommand::spec);
-    commands.put("odds", OddsCommand::spec);
-    commands.put("segregation", SegregationCommand::spec);
-    commands.put("climate", ClimateCommand::spec);
-    commands.put("crops", CropsCommand::spec);
-    commands.put("format", FormatCommand::spec);
-    commands.put("changes", ChangesCommand::spec);
-    commands.put("completion", CompletionCommand::spec);
-    commands.put("manual", ManualCommand::spec);
-    return commands;
+  static Optional<Spec> named(String name, Streams streams) {
+    return NAMES.contains(name) ? Optional.of(make(name, streams)) : Optional.empty();
   }
 
-  static Optional<CommandSpec> named(String name, Streams streams) {
-    return Optional.ofNullable(BY_NAME.get(name)).map(make -> make.apply(streams));
+  private static Spec make(String name, Streams streams) {
+    return switch (name) {
+      case "check" -> CheckCommand.spec(streams);
+      case "schedule" -> ScheduleCommand.spec(streams);
+      case "bloom" -> BloomCommand.spec(streams);
+      case "calendar" -> CalendarCommand.spec(streams);
+      case "report" -> ReportCommand.spec(streams);
+      case "today" -> TodayCommand.spec(streams);
+      case "why" -> WhyCommand.spec(streams);
+      case "explain" -> ExplainCommand.spec(streams);
+      case "descent" -> DescentCommand.spec(streams);
+      case "record" -> RecordCommand.spec(streams);
+      case "lots" -> LotsCommand.spec(streams);
+      case "tags" -> TagsCommand.spec(streams);
+      case "odds" -> OddsCommand.spec(streams);
+      case "segregation" -> SegregationCommand.spec(streams);
+      case "climate" -> ClimateCommand.spec(streams);
+      case "crops" -> CropsCommand.spec(streams);
+      case "format" -> FormatCommand.spec(streams);
+      case "changes" -> ChangesCommand.spec(streams);
+      case "completion" -> CompletionCommand.spec(streams);
+      case "manual" -> ManualCommand.spec(streams);
+      default -> throw new IllegalStateException("no command " + name);
+    };
   }
 
-  static Map<String, CommandSpec> all(Streams streams) {
-    Map<String, CommandSpec> all = new LinkedHashMap<>();
-    BY_NAME.forEach((name, make) -> all.put(name, make.apply(streams)));
+  static Map<String, Spec> all(Streams streams) {
+    Map<String, Spec> all = new LinkedHashMap<>();
+    NAMES.forEach(name -> all.put(name, make(name, streams)));
     return all;
   }
 }

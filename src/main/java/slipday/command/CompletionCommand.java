@@ -3,14 +3,13 @@ package slipday.command;
 import java.util.List;
 import picocli.AutoComplete;
 import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
 
 final class CompletionCommand {
   private static final List<String> SHELLS = List.of("bash", "zsh", "fish");
 
   private CompletionCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of("Prints a script that completes commands, for bash, zsh or fish.")
         .word("SHELL", SHELLS, "bash, zsh or fish; bash if none is named.")
         .examples(

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.BuiltInCrops;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
@@ -21,7 +20,7 @@ import slipday.output.data.CropsData;
 final class CropsCommand {
   private CropsCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Lists the crops, or the facts of one with their sources.",
             "Facts that are common practice, or cited from memory, are marked so.")

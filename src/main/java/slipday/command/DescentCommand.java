@@ -2,7 +2,6 @@ package slipday.command;
 
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.descent.Lineage;
 import slipday.descent.Subjects;
@@ -15,7 +14,7 @@ import slipday.season.Season;
 final class DescentCommand {
   private DescentCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Shows the ancestors of a lot, a fruit or a plant.",
             "With its cross, how inbred it is, how near of kin it is to another, and what of that",

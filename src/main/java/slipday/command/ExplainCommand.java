@@ -1,7 +1,6 @@
 package slipday.command;
 
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.finding.Nearest;
 import slipday.output.ExplainText;
 import slipday.output.Json;
@@ -12,7 +11,7 @@ import slipday.rules.RulePage;
 final class ExplainCommand {
   private ExplainCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Explains a rule: what it means, why the trade cares, and examples.",
             "One that breaks it, and one that does not. Without a rule, all are listed.")

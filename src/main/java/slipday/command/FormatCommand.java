@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.FileTexts;
 import slipday.finding.Finding;
 import slipday.finding.Level;
@@ -36,7 +35,7 @@ final class FormatCommand {
     this.form = args.form(Form.TEXT);
   }
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Lays season files out in the one canonical way.",
             "Comments and meaning stay. A file with mistakes is left as it is.")

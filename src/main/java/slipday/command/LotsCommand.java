@@ -1,7 +1,6 @@
 package slipday.command;
 
 import java.util.OptionalInt;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.output.Json;
 import slipday.output.LotsText;
@@ -15,7 +14,7 @@ final class LotsCommand {
 
   private LotsCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Lists the seed in hand: what is left, how good it is, what to sow.",
             "What was sown, tested and given away by the record is taken off. Seeds to sow are",

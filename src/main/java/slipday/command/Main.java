@@ -7,11 +7,11 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code slipday}: a season plan in text becomes dates, crossings and a calendar. */
 public final class Main {
@@ -65,34 +65,29 @@ public final class Main {
 
   /** Only the command asked for is made ready, since to make them all takes a while. */
   private static int execute(Streams streams, String... args) {
-    Optional<CommandSpec> asked =
-        args.length == 0 ? Optional.empty() : Commands.named(args[0], streams);
+    Optional<Spec> asked = args.length == 0 ? Optional.empty() : Commands.named(args[0], streams);
     if (asked.isEmpty()) {
       return whole(streams).execute(args);
     }
-    CommandSpec command = asked.get().name(NAME + " " + args[0]);
-    return ready(new CommandLine(command), streams)
-        .execute(Arrays.copyOfRange(args, 1, args.length));
+    Spec command = asked.get();
+    List<String> rest = Arrays.asList(args).subList(1, args.length);
+    Optional<Args> plain = PlainArgs.read(command, rest);
+    return plain.isPresent() && command.run().isPresent()
+        ? run(command.run().get(), plain.get(), streams)
+        : Library.of(NAME + " " + args[0], command, streams).execute(rest.toArray(String[]::new));
+  }
+
+  private static int run(ToIntFunction<Args> command, Args args, Streams streams) {
+    try {
+      return command.applyAsInt(args);
+    } catch (RuntimeException e) {
+      return Mishaps.fault(e, streams);
+    }
   }
 
   /** Every command. */
   static CommandLine whole(Streams streams) {
-    CommandSpec root = root(streams);
-    Commands.all(streams).forEach(root::addSubcommand);
-    return ready(new CommandLine(root), streams);
-  }
-
-  private static CommandLine ready(CommandLine line, Streams streams) {
-    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-    line.setOut(streams.out().printer());
-    line.setErr(streams.err().printer());
-    line.setParameterExceptionHandler((e, a) -> Mishaps.usage(e, streams));
-    line.setExecutionExceptionHandler((e, l, r) -> Mishaps.fault(e, streams));
-    return line;
-  }
-
-  private static CommandSpec root(Streams streams) {
-    CommandSpec root =
+    Spec root =
         Spec.of(
                 "The season of a seed-saving garden.",
                 "From a plan in text to its dates, its crossings and its chores.")
@@ -100,19 +95,7 @@ public final class Main {
                 "slipday check plan.season        what is mistaken, what goes wrong",
                 "slipday schedule plan.season     when to sow, plant out, pollinate, pick",
                 "slipday check --help             more about one command")
-            .runs(
-                args -> {
-                  streams.err().print(args.parsed().commandSpec().commandLine().getUsageMessage());
-                  return Exit.UNUSABLE;
-                });
-    root.name(NAME);
-    root.version(NAME + " " + Version.number());
-    root.usageMessage().synopsisSubcommandLabel("COMMAND");
-    root.addOption(
-        OptionSpec.builder("-V", "--version")
-            .versionHelp(true)
-            .description("Shows the version.")
-            .build());
-    return root;
+            .parts(Commands.all(streams));
+    return Library.of(NAME, root, NAME + " " + Version.number(), streams);
   }
 }

@@ -5,7 +5,7 @@ import picocli.CommandLine.Model.CommandSpec;
 final class ManualCommand {
   private ManualCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of("Prints the manual page, made from every command's help.")
         .examples(
             "slipday manual > slipday.1 && man ./slipday.1",

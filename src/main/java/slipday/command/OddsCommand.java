@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.BuiltInCrops;
 import slipday.finding.Nearest;
 import slipday.garden.CropBook;
@@ -33,8 +32,8 @@ final class OddsCommand {
 
   private OddsCommand() {}
 
-  static CommandSpec spec(Streams streams) {
-    Map<String, CommandSpec> parts = new LinkedHashMap<>();
+  static Spec spec(Streams streams) {
+    Map<String, Spec> parts = new LinkedHashMap<>();
     parts.put("find", find(streams));
     parts.put("sow", sow(streams));
     parts.put("pollinate", pollinate(streams));
@@ -49,7 +48,7 @@ final class OddsCommand {
             "slipday odds pollinate 8 at 30 %     flowers for eight fruits",
             "slipday odds keep butternut          plants to keep a line",
             "slipday odds fix 95 %                generations of selfing")
-        .parts(parts, streams);
+        .parts(parts);
   }
 
   private static Spec asked(Spec spec) {
@@ -58,7 +57,7 @@ final class OddsCommand {
         .colour();
   }
 
-  private static CommandSpec find(Streams streams) {
+  private static Spec find(Streams streams) {
     Spec spec =
         Spec.of(
                 "Plants to grow to find some of a type.",
@@ -79,7 +78,7 @@ final class OddsCommand {
         .runs(args -> tell(found(args), args, streams));
   }
 
-  private static CommandSpec sow(Streams streams) {
+  private static Spec sow(Streams streams) {
     Spec spec =
         Spec.of(
                 "Seeds to sow for so many plants.",
@@ -91,7 +90,7 @@ final class OddsCommand {
         .runs(args -> tell(how(args, "N at GERMINATION", "12 at 44 of 50").seeds(), args, streams));
   }
 
-  private static CommandSpec pollinate(Streams streams) {
+  private static Spec pollinate(Streams streams) {
     Spec spec =
         Spec.of(
                 "Flowers to pollinate by hand for so many fruits.",
@@ -103,7 +102,7 @@ final class OddsCommand {
         .runs(args -> tell(how(args, "N at TAKE", "8 at 3 of 20").flowers(), args, streams));
   }
 
-  private static CommandSpec keep(Streams streams) {
+  private static Spec keep(Streams streams) {
     Spec spec =
         Spec.of(
                 "Plants to save seed of, to keep a line.",
@@ -118,7 +117,7 @@ final class OddsCommand {
         .runs(args -> tell(kept(args), args, streams));
   }
 
-  private static CommandSpec fix(Streams streams) {
+  private static Spec fix(Streams streams) {
     return Spec.of(
             "Generations of selfing until plants are alike.",
             "Out of an F1: the first generation with so many of the genes fixed in a plant,",

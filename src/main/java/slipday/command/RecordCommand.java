@@ -3,7 +3,6 @@ package slipday.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.RecordBook;
@@ -21,7 +20,7 @@ final class RecordCommand {
     this.streams = streams;
   }
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Adds a line to the season's record, if it can be so.",
             "It goes into the file of its year in the folder record beside the plan.",

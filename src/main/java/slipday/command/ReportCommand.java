@@ -1,13 +1,12 @@
 package slipday.command;
 
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.output.report.ReportPage;
 
 final class ReportCommand {
   private ReportCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Draws the season on one page to look at, on a laptop or a phone.",
             "One file that needs no network: the season as bars, the garden to scale, what",

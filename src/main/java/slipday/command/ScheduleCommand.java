@@ -3,7 +3,6 @@ package slipday.command;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.finding.Nearest;
 import slipday.output.Json;
@@ -16,7 +15,7 @@ import slipday.season.Season;
 final class ScheduleCommand {
   private ScheduleCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Says when to sow, plant out and pollinate, and when it ripens.",
             "For each planting: early, usual and late dates, what bounds them, and what would",

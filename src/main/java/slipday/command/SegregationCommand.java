@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.finding.Nearest;
 import slipday.genetics.Answer;
@@ -30,7 +29,7 @@ final class SegregationCommand {
     this.streams = streams;
   }
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Holds counts of a trait against ratios of inheritance.",
             "Counts stand in place of the plan, 315:101:108:32; or the plants on record are",

@@ -1,33 +1,59 @@
 package slipday.command;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.concurrent.Callable;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
-import picocli.CommandLine.Model.UsageMessageSpec;
 
 /**
- * A command's words, put together by calls rather than read off annotations: reading those by
- * reflection takes longer than checking a plan.
+ * A command: its words and what it does. {@link PlainArgs} reads what most people type by it;
+ * {@link Library} makes help, completion and the sentences about mistakes of it.
  */
 final class Spec {
-  private final Body body = new Body();
-  private final CommandSpec spec = CommandSpec.wrapWithoutInspection(body);
+  private final String sentence;
+  private final List<String> more;
+  private final List<Option> options = new ArrayList<>();
+  private final List<Place> places = new ArrayList<>();
+  private List<String> examples = List.of();
+  private Map<String, Spec> parts = Map.of();
+  private Optional<ToIntFunction<Args>> run = Optional.empty();
 
-  private Spec() {}
-
-  private static final class Body implements Callable<Integer> {
-    private Callable<Integer> run = () -> Exit.UNUSABLE;
-
-    @Override
-    public Integer call() throws Exception {
-      return run.call();
+  /**
+   * An option.
+   *
+   * @param names with their hyphens
+   * @param label of its value; empty where it takes none
+   * @param words that its value can be; empty where that is no list
+   */
+  record Option(List<String> names, String label, List<String> words, String description) {
+    boolean isFlag() {
+      return label.isEmpty();
     }
+  }
+
+  /**
+   * A place among the arguments.
+   *
+   * @param index which of them, such as {@code 0} or {@code 1..*}
+   * @param arity how many, such as {@code 1} or {@code 0..*}
+   * @param words that can stand there; empty where that is no list
+   */
+  record Place(String index, String arity, String label, List<String> words, String description) {
+    boolean isNeeded() {
+      return !arity.startsWith("0");
+    }
+
+    boolean takesMany() {
+      return arity.endsWith("*");
+    }
+  }
+
+  private Spec(String sentence, List<String> more) {
+    this.sentence = sentence;
+    this.more = more;
   }
 
   /**
@@ -35,30 +61,7 @@ final class Spec {
    * @param more a paragraph for its own help, line by line
    */
   static Spec of(String sentence, String... more) {
-    Spec made = new Spec();
-    made.describe(sentence, more);
-    return made;
-  }
-
-  private void describe(String sentence, String... more) {
-    UsageMessageSpec usage = spec.usageMessage();
-    String[] description = new String[more.length == 0 ? 2 : more.length + 3];
-    Arrays.fill(description, "");
-    description[0] = sentence;
-    System.arraycopy(more, 0, description, 2, more.length);
-    usage.description(escaped(description));
-    usage.width(80);
-    usage.exitCodeListHeading("%nExit codes:%n");
-    usage.exitCodeList(new TreeMap<>(Exit.MEANINGS));
-    spec.exitCodeOnExecutionException(Exit.UNUSABLE);
-    spec.exitCodeOnInvalidInput(Exit.UNUSABLE);
-    spec.addOption(
-        OptionSpec.builder("-h", "--help").usageHelp(true).description("Shows this help.").build());
-  }
-
-  /** The library takes a percent sign for the start of a format. */
-  private static String[] escaped(String... lines) {
-    return Arrays.stream(lines).map(l -> l.replace("%", "%%")).toArray(String[]::new);
+    return new Spec(sentence, Arrays.asList(more));
   }
 
   /** The plan a command is about, and how it is read. */
@@ -82,7 +85,10 @@ final class Spec {
 
   /** The forms a result can have; the first is what it has if none is asked for. */
   Spec forms(String description, Form... fitting) {
-    List<String> words = Arrays.stream(fitting).map(Form::toString).toList();
+    List<String> words = new ArrayList<>();
+    for (Form form : fitting) {
+      words.add(form.toString());
+    }
     return choice("--format", "FORM", words, description);
   }
 
@@ -91,34 +97,18 @@ final class Spec {
    * @param arity how many, such as {@code 1} or {@code 0..*}
    */
   Spec words(String index, String arity, String label, String description) {
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .index(index)
-            .arity(arity)
-            .required(!arity.startsWith("0"))
-            .type(String[].class)
-            .paramLabel(label)
-            .description(escaped(description))
-            .build());
+    places.add(new Place(index, arity, label, List.of(), description));
     return this;
   }
 
   /** One argument that may be left out, out of a few words. */
   Spec word(String label, List<String> words, String description) {
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .index("0")
-            .arity("0..1")
-            .type(String[].class)
-            .completionCandidates(words)
-            .paramLabel(label)
-            .description(description)
-            .build());
+    places.add(new Place("0", "0..1", label, words, description));
     return this;
   }
 
   Spec flag(String name, String description) {
-    spec.addOption(OptionSpec.builder(name).description(escaped(description)).build());
+    options.add(new Option(List.of(name), "", List.of(), description));
     return this;
   }
 
@@ -127,50 +117,70 @@ final class Spec {
   }
 
   Spec option(String[] names, String label, String description) {
-    spec.addOption(
-        OptionSpec.builder(names)
-            .type(String.class)
-            .paramLabel(label)
-            .description(escaped(description))
-            .build());
+    options.add(new Option(List.of(names), label, List.of(), description));
     return this;
   }
 
   Spec choice(String name, String label, List<String> words, String description) {
-    spec.addOption(
-        OptionSpec.builder(name)
-            .type(String.class)
-            .completionCandidates(words)
-            .paramLabel(label)
-            .description(escaped(description))
-            .build());
+    options.add(new Option(List.of(name), label, words, description));
+    return this;
+  }
+
+  Spec examples(String... lines) {
+    examples = Arrays.asList(lines);
     return this;
   }
 
   /** Commands of its own, by name, of which one is asked for. */
-  CommandSpec parts(Map<String, CommandSpec> parts, Streams streams) {
-    parts.forEach(spec::addSubcommand);
-    spec.usageMessage().synopsisSubcommandLabel("QUESTION");
-    spec.usageMessage().commandListHeading("%nQuestions:%n");
-    return runs(
-        args -> {
-          streams.err().print(args.parsed().commandSpec().commandLine().getUsageMessage());
-          return Exit.UNUSABLE;
-        });
-  }
-
-  Spec examples(String... lines) {
-    spec.usageMessage().footerHeading("%nExamples:%n");
-    spec.usageMessage()
-        .footer(Arrays.stream(lines).map(l -> "  " + escaped(l)[0]).toArray(String[]::new));
+  Spec parts(Map<String, Spec> own) {
+    parts = new LinkedHashMap<>(own);
     return this;
   }
 
   /**
-   * @param run does what the command is for and returns the exit code
+   * @param does what the command is for, and returns the exit code
    */
-  CommandSpec runs(ToIntFunction<Args> run) {
-    body.run = () -> run.applyAsInt(new Args(spec.commandLine().getParseResult()));
-    return spec;
+  Spec runs(ToIntFunction<Args> does) {
+    run = Optional.of(does);
+    return this;
+  }
+
+  String sentence() {
+    return sentence;
+  }
+
+  List<String> more() {
+    return more;
+  }
+
+  List<Option> options() {
+    return options;
+  }
+
+  List<Place> places() {
+    return places;
+  }
+
+  List<String> examples() {
+    return examples;
+  }
+
+  Map<String, Spec> parts() {
+    return parts;
+  }
+
+  /** The option of a name. */
+  Optional<Option> option(String name) {
+    for (Option option : options) {
+      if (option.names().contains(name)) {
+        return Optional.of(option);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Does what the command is for; empty for one that has only commands of its own. */
+  Optional<ToIntFunction<Args>> run() {
+    return run;
   }
 }

@@ -1,6 +1,5 @@
 package slipday.command;
 
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.descent.Tags;
 import slipday.output.Json;
@@ -13,7 +12,7 @@ final class TagsCommand {
 
   private TagsCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Says which tags are free for the season's next pollinations.",
             "A tag is a number and a letter, 3A. With --check a last character follows, by",

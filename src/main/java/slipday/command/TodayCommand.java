@@ -1,7 +1,6 @@
 package slipday.command;
 
 import java.time.LocalDate;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.output.Json;
 import slipday.output.TodayText;
@@ -14,7 +13,7 @@ final class TodayCommand {
 
   private TodayCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Says what is to be done today, out of plan and record.",
             "What the season asks of the day, less what is recorded: tonight's covering and",

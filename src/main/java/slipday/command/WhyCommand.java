@@ -2,7 +2,6 @@ package slipday.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.finding.Nearest;
 import slipday.garden.Garden;
@@ -20,7 +19,7 @@ final class WhyCommand {
     this.what = what;
   }
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Says why: the chain of facts behind a date or a finding.",
             "Down to lines of the plan, weather years and crop facts with their sources.")
