@@ -12,10 +12,10 @@ public final class GoalClauses {
           Set.of(GOAL),
           "heritability: <phrase:trait> <number:heritability> of"
               + " (unit: a fruit | plant means | plot means)[ of <count:fruits> fruits]"
-              + ", among <generation> of <species>",
+              + ", in <species>, <generation>",
           "What share of the differences in a trait is breeding value: of what it was found, and"
               + " among which plants. Without it the record is asked.",
-          "heritability sweetness 0.4 of plant means of 3 fruits, among F2 of melon");
+          "heritability sweetness 0.4 of plant means of 3 fruits, in melon, F2");
   public static final Clause CORRELATION =
       Clause.many(
           Set.of(GOAL),
