@@ -75,7 +75,7 @@ final class Assumptions {
   }
 
   void doubtful(String seed) {
-    add("Whether % is a cross or a self is not proved; it is taken as the cross.", seed);
+    add("It is not proved of % whether it is a cross or a self; it is taken as the cross.", seed);
   }
 
   void mixed(Lot lot) {

@@ -17,10 +17,13 @@ final class Founding {
     return lot.inbred().filter(f -> f.value() == FULLY).isPresent();
   }
 
-  /** Seed out of a bought hybrid's fruit, or of a line stated to be inbred. */
+  /** Of a line stated to be inbred, or open-pollinated; or seed out of a bought hybrid's fruit. */
   static Optional<Generation> generation(Lot lot) {
     if (isFullyInbred(lot)) {
       return Optional.of(new PlainGeneration.Inbred());
+    }
+    if (began(lot, "open-pollinated").isPresent()) {
+      return Optional.of(new PlainGeneration.OpenPollinated(0, false, 0));
     }
     return isOfBoughtHybrid(lot)
         ? Optional.of(
@@ -31,12 +34,14 @@ final class Founding {
 
   /** In the year the line began its seed is what the hybrid's fruit held. */
   private static boolean isOfBoughtHybrid(Lot lot) {
+    return began(lot, "from a bought hybrid").filter(b -> harvestedIn(lot, b)).isPresent();
+  }
+
+  private static Optional<Bound> began(Lot lot, String how) {
     return lot.line()
         .began()
         .map(c -> c.bound())
-        .filter(b -> b.has("how") && b.choice("how").startsWith("from a bought"))
-        .filter(b -> harvestedIn(lot, b))
-        .isPresent();
+        .filter(b -> b.has("how") && b.choice("how").equals(how));
   }
 
   private static boolean harvestedIn(Lot lot, Bound began) {

@@ -1,5 +1,7 @@
 package slipday.output;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -13,6 +15,8 @@ import slipday.output.data.DescentData.ParentData;
 
 /** Where a lot, fruit or plant comes from, for people: a tree, and what follows from it. */
 public final class DescentText {
+  private static final int DECIMALS = 4;
+
   private final DescentData data;
   private final Ink ink;
   private final Map<Integer, AncestorData> byNumber = new HashMap<>();
@@ -103,8 +107,8 @@ public final class DescentText {
         figure(o.coancestry()) + ", which would be the inbreeding of seed of the two");
   }
 
-  /** As many decimals as tell eight selfings apart. */
-  private static String figure(double share) {
-    return Quantity.plain(Math.round(share * 10000) / 10000.0);
+  /** As many decimals as tell eight selfings apart; F and 1 − F come to 1, halves to the even. */
+  private static String figure(BigDecimal share) {
+    return Quantity.plain(share.setScale(DECIMALS, RoundingMode.HALF_EVEN).doubleValue());
   }
 }

@@ -157,7 +157,7 @@ class FormatsDocTest {
     return switch (type) {
       case "String" -> "text";
       case "int", "Integer" -> "whole number";
-      case "double", "Double" -> "number";
+      case "double", "Double", "BigDecimal" -> "number";
       case "boolean", "Boolean" -> "true or false";
       case "LocalDate" -> "date";
       default -> shown(type);

@@ -1,5 +1,7 @@
 package slipday.output.data;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import slipday.descent.Ancestor;
@@ -25,12 +27,14 @@ public record DescentData(
     SeasonData season,
     int subject,
     Optional<String> notation,
-    double inbreeding,
-    double heterozygosity,
-    Optional<Double> sibs,
+    BigDecimal inbreeding,
+    BigDecimal heterozygosity,
+    Optional<BigDecimal> sibs,
     Optional<OtherData> other,
     List<String> assumed,
     List<AncestorData> ancestors) {
+  private static final int DECIMALS = 6;
+
   /**
    * The one compared with.
    *
@@ -38,7 +42,11 @@ public record DescentData(
    * @param coancestry with the subject
    */
   public record OtherData(
-      int number, String name, Optional<String> notation, double inbreeding, double coancestry) {}
+      int number,
+      String name,
+      Optional<String> notation,
+      BigDecimal inbreeding,
+      BigDecimal coancestry) {}
 
   /**
    * @param kind {@code seed}, {@code plant} or {@code stand-in}
@@ -81,12 +89,18 @@ public record DescentData(
         SeasonData.of(season),
         lineage.subject().number(),
         lineage.notation().map(Purdy::print),
-        lineage.inbreeding(),
-        lineage.heterozygosity(),
-        lineage.sibs(),
+        figure(lineage.inbreeding()),
+        figure(lineage.heterozygosity()),
+        lineage.sibs().map(DescentData::figure),
         lineage.other().map(DescentData::other),
         lineage.assumed(),
         lineage.ancestors().stream().map(AncestorData::of).toList());
+  }
+
+  /** Six decimals tell eight generations of selfing apart, and cousins far removed. */
+  private static BigDecimal figure(double share) {
+    BigDecimal rounded = BigDecimal.valueOf(share).setScale(DECIMALS, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
   }
 
   private static OtherData other(Lineage.Other o) {
@@ -94,7 +108,7 @@ public record DescentData(
         o.ancestor().number(),
         o.ancestor().name(),
         o.notation().map(Purdy::print),
-        o.inbreeding(),
-        o.coancestry());
+        figure(o.inbreeding()),
+        figure(o.coancestry()));
   }
 }

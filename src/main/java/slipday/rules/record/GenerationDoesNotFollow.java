@@ -11,6 +11,7 @@ import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Mating;
 import slipday.genetics.Generation;
+import slipday.genetics.PlainGeneration;
 import slipday.measure.Reasoned;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
@@ -60,7 +61,13 @@ public final class GenerationDoesNotFollow implements Rule {
           || isTrue(written, either.ifCross())
           || isTrue(written, either.ifSelf());
     }
-    return written.covers(follows)
+    boolean uncounted =
+        follows instanceof PlainGeneration.OpenPollinated open
+            && open.times() == 0
+            && written instanceof PlainGeneration.OpenPollinated told
+            && (open.isolated() || !told.isolated());
+    return uncounted
+        || written.covers(follows)
         || (follows instanceof Generation.Probable probable && written.covers(probable.likely()));
   }
 
