@@ -3,6 +3,7 @@ package slipday.command;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -34,6 +35,47 @@ final class FileWriting {
       discard(beside);
       throw new CommandFailure("`" + name + "` can't be written: " + reason(e) + ".", "");
     }
+  }
+
+  /**
+   * Writes a new file, whole or not at all, and never over another.
+   *
+   * @throws CommandFailure if there is one by that name, or it can't be written
+   */
+  static void create(Path file, String name, String text) {
+    Path beside = null;
+    try {
+      Path target = file.toAbsolutePath();
+      beside = Files.createTempFile(target.getParent(), ".slipday", ".tmp");
+      Files.write(
+          beside,
+          text.getBytes(StandardCharsets.UTF_8),
+          StandardOpenOption.WRITE,
+          StandardOpenOption.SYNC);
+      keepPermissions(target, beside);
+      link(beside, target);
+    } catch (FileAlreadyExistsException e) {
+      throw thereAlready(name);
+    } catch (IOException e) {
+      throw new CommandFailure("`" + name + "` can't be written: " + reason(e) + ".", "");
+    } finally {
+      discard(beside);
+    }
+  }
+
+  /** A second name for what is written fails where the name is taken; a move might not. */
+  private static void link(Path from, Path to) throws IOException {
+    try {
+      Files.createLink(to, from);
+    } catch (UnsupportedOperationException e) {
+      Files.move(from, to);
+    }
+  }
+
+  static CommandFailure thereAlready(String name) {
+    return new CommandFailure(
+        "`" + name + "` is there already, and is left as it is.",
+        "Name a file that is not there yet.");
   }
 
   private static void move(Path from, Path to) throws IOException {

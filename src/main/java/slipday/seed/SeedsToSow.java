@@ -35,7 +35,7 @@ public final class SeedsToSow {
   /**
    * As many as that, or more where its seed is by now expected to come up worse than was reckoned.
    */
-  static int of(Lot lot, int plants, Outlook outlook) {
+  public static int of(Lot lot, int plants, Outlook outlook) {
     int fresh = of(lot, plants);
     return outlook
         .germination()

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import slipday.finding.Level;
 import slipday.garden.Bed;
-import slipday.garden.CropFacts;
 import slipday.garden.Planting;
+import slipday.garden.Room;
 import slipday.language.PlanClauses;
 import slipday.measure.Quantity;
 import slipday.measure.Reasoned;
@@ -56,30 +56,14 @@ public final class BedOverfull implements Rule {
   private static Optional<Needed> needed(Planting planting) {
     return planting
         .plants()
-        .flatMap(plants -> ground(planting).map(g -> new Needed(planting, plants.value(), g)));
-  }
-
-  /** The ground of one plant: its area where one is known, or else its narrowest spacing. */
-  private static Optional<Reasoned<Double>> ground(Planting planting) {
-    return planting
-        .facts()
-        .get(CropFacts.AREA)
-        .or(
-            () ->
-                planting
-                    .facts()
-                    .get(CropFacts.SPACING)
-                    .map(s -> s.map(g -> g.inRow().low() * g.betweenRows().low())));
-  }
-
-  private static double room(Bed bed, Bed.Size size) {
-    double trail = 2 * bed.trail();
-    return (size.length() + trail) * (size.width() + trail);
+        .flatMap(
+            plants ->
+                Room.ofPlant(planting.facts()).map(g -> new Needed(planting, plants.value(), g)));
   }
 
   private static void judge(Bed bed, Bed.Size size, List<Needed> plantings, Reporter reporter) {
     double wanted = plantings.stream().mapToDouble(Needed::area).sum();
-    double room = room(bed, size);
+    double room = Room.of(bed, size);
     if (wanted <= room * (1 + 1e-9)) {
       return;
     }
