@@ -20,9 +20,9 @@ final class NextSeasonCommand {
     return Spec.of(
             "Writes next season's plan out of this season's lots and record.",
             "Lines go on from the seed saved of them; a line that is being fixed in a few",
-            "families, with an older generation beside them; crosses made are grown. Beds move",
-            "on for rotation as far as there is room. What has to be decided is marked in the",
-            "plan by comments. A file that is there already is never touched.")
+            "families, with an older generation beside them; crosses made are grown. Beds",
+            "move on for rotation as far as there is room. What must be decided is marked in",
+            "the plan by comments. A file that is there already is never touched.")
         .plan()
         .option(new String[] {"-o", "--output"}, "NEXT", "The new plan's file; - prints it.")
         .forms("text or json, of what was put in it.", Form.TEXT, Form.JSON)

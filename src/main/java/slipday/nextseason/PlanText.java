@@ -92,7 +92,7 @@ public final class PlanText {
     blocks(Declaration.LINE).forEach(this::line);
     heading("Seed in hand; what was saved is in the record");
     garden.lots().stream().filter(this::isDeclared).forEach(this::lot);
-    heading("This season");
+    heading("Season " + label());
     next.plantings().forEach(s -> add(grow.sown(s)));
     next.crosses().forEach(c -> add(grow.cross(c)));
     blocks(Declaration.GOAL)
@@ -132,9 +132,7 @@ public final class PlanText {
                 + outer.called()
                 + " and its record, by `slipday next-season`. It is yours to change; what must be decided"
                 + " is marked `To decide`."));
-    SeasonYear season = garden.season();
-    String label = new SeasonYear(next.year(), season.acrossNewYear(), season.span()).label();
-    add(List.of("season " + label));
+    add(List.of("season " + label()));
     if (!outer.includes().isEmpty()) {
       add(outer.includes().stream().map(p -> "include \"" + p + "\"").toList());
     }
@@ -145,6 +143,11 @@ public final class PlanText {
               site.addAll(BlockText.body(b, this::siteLine));
               add(site);
             });
+  }
+
+  private String label() {
+    SeasonYear season = garden.season();
+    return new SeasonYear(next.year(), season.acrossNewYear(), season.span()).label();
   }
 
   private List<String> siteLine(BoundClause clause) {

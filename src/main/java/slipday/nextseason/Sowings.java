@@ -88,9 +88,10 @@ final class Sowings {
     words.addAll(why);
     if (plants < wanted) {
       words.add(
-          "For want of seed there are "
+          "For want of seed it has "
               + plants
-              + " plants of it and not "
+              + (plants == 1 ? " plant" : " plants")
+              + " and not "
               + wanted
               + ", so that a remnant stays.");
     }
