@@ -243,6 +243,7 @@ public final class MakeTernHollowRecord {
     for (int i = 0; i < mothers.length; i++) {
       Patch.Plant mother = patch.plantNumber(mothers[i]);
       String tag = patch.nextTag(mother);
+      alma(date.minusDays(1), "covered %s plant %d, 1 flowers", ROPE, mothers[i]);
       if (i < mothers.length - 1) {
         alma(date.minusDays(1), "emasculated %s plant %d", ROPE, mothers[i]);
       }
