@@ -24,6 +24,7 @@ final class Commands {
           "tags",
           "odds",
           "segregation",
+          "next-season",
           "climate",
           "crops",
           "format",
@@ -35,30 +36,6 @@ final class Commands {
 
   static Optional<Spec> named(String name, Streams streams) {
     return NAMES.contains(name) ? Optional.of(make(name, streams)) : Optional.empty();
-  private static Map<String, Function<Streams, CommandSpec>> byName() {
-    Map<String, Function<Streams, CommandSpec>> commands = new LinkedHashMap<>();
-    commands.put("check", CheckCommand::spec);
-    commands.put("schedule", ScheduleCommand::spec);
-    commands.put("bloom", BloomCommand::spec);
-    commands.put("calendar", CalendarCommand::spec);
-    commands.put("report", ReportCommand::spec);
-    commands.put("today", TodayCommand::spec);
-    commands.put("why", WhyCommand::spec);
-    commands.put("explain", ExplainCommand::spec);
-    commands.put("descent", DescentCommand::spec);
-    commands.put("record", RecordCommand::spec);
-    commands.put("lots", LotsCommand::spec);
-    commands.put("tags", TagsCommand::spec);
-    commands.put("odds", OddsCommand::spec);
-    commands.put("segregation", SegregationCommand::spec);
-    commands.put("next-season", NextSeasonCommand::spec);
-    commands.put("climate", ClimateCommand::spec);
-    commands.put("crops", CropsCommand::spec);
-    commands.put("format", FormatCommand::spec);
-    commands.put("changes", ChangesCommand::spec);
-    commands.put("completion", CompletionCommand::spec);
-    commands.put("manual", ManualCommand::spec);
-    return commands;
   }
 
   private static Spec make(String name, Streams streams) {
@@ -77,6 +54,7 @@ final class Commands {
       case "tags" -> TagsCommand.spec(streams);
       case "odds" -> OddsCommand.spec(streams);
       case "segregation" -> SegregationCommand.spec(streams);
+      case "next-season" -> NextSeasonCommand.spec(streams);
       case "climate" -> ClimateCommand.spec(streams);
       case "crops" -> CropsCommand.spec(streams);
       case "format" -> FormatCommand.spec(streams);

@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 import slipday.app.Checked;
 import slipday.app.NextPlan;
 import slipday.output.Json;
@@ -16,7 +15,7 @@ final class NextSeasonCommand {
 
   private NextSeasonCommand() {}
 
-  static CommandSpec spec(Streams streams) {
+  static Spec spec(Streams streams) {
     return Spec.of(
             "Writes next season's plan out of this season's lots and record.",
             "Lines go on from the seed saved of them; a line that is being fixed in a few",
