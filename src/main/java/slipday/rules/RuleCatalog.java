@@ -101,76 +101,6 @@ public final class RuleCatalog {
           new UnmarkedFruitCrossed(),
           new UnripeSeedKept());
 
-  /** Mistakes of text and of names, of files and of weather, and of allowances; by id. */
-  private static final List<String> MISTAKES =
-      List.of(
-          "after-its-end",
-          Allowances.NOT_POSSIBLE,
-          Allowances.WITHOUT_REASON,
-          "clause-missing",
-          "clause-shape",
-          "comma-in-number",
-          "comment-without-space",
-          "container-heavier",
-          "coordinate-range",
-          "date-form",
-          "date-in-future",
-          "date-missing",
-          "date-outside-season",
-          "dated-too-early",
-          "figure-out-of-range",
-          "generation-unknown",
-          Allowances.IDLE,
-          "impossible-count",
-          "impossible-date",
-          "include-circle",
-          "include-missing",
-          "include-outside",
-          "line-mismatch",
-          "line-start",
-          "line-too-long",
-          "line-untold",
-          "more-plants",
-          "more-seeds",
-          "more-than-all",
-          "name-twice",
-          "needs-spaces",
-          "negative-amount",
-          "nothing-begun",
-          "number-too-large",
-          "off-scale",
-          "open-text",
-          "plant-mismatch",
-          "quote-in-text",
-          "range-backwards",
-          "range-dash",
-          "recorded-twice",
-          "said-twice",
-          "share-of-nothing",
-          "source-form",
-          "species-differs",
-          "stray-character",
-          "tag-twice",
-          "unit-missing",
-          "unit-unknown",
-          "unit-wrong",
-          "unknown-clause",
-          "unknown-declaration",
-          "unknown-name",
-          "unknown-tag",
-          "unknown-verb",
-          "unusable-file",
-          "weather-columns",
-          "weather-date",
-          "weather-empty",
-          "weather-impossible",
-          "weather-low-above-high",
-          "weather-missing",
-          "weather-repeated",
-          "weather-stations",
-          "weather-text",
-          "weather-unit");
-
   private static final SortedSet<String> IDS = allIds();
 
   private RuleCatalog() {}
@@ -181,7 +111,7 @@ public final class RuleCatalog {
 
   /** Ids that no rule finds and no {@code allow} silences. */
   public static List<String> mistakes() {
-    return MISTAKES;
+    return Mistakes.IDS;
   }
 
   /** Every id a finding can carry, sorted. */
@@ -194,7 +124,7 @@ public final class RuleCatalog {
   }
 
   private static SortedSet<String> allIds() {
-    SortedSet<String> ids = new TreeSet<>(MISTAKES);
+    SortedSet<String> ids = new TreeSet<>(Mistakes.IDS);
     RULES.forEach(r -> ids.add(r.id()));
     return java.util.Collections.unmodifiableSortedSet(ids);
   }
