@@ -15,6 +15,7 @@ import slipday.climate.WeatherYear;
 import slipday.finding.Finding;
 import slipday.garden.Garden;
 import slipday.garden.Named;
+import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 import slipday.output.Question.YearDay;
@@ -22,6 +23,7 @@ import slipday.season.Apart;
 import slipday.season.DateSpread;
 import slipday.season.Event;
 import slipday.season.Exposure;
+import slipday.season.MarkedFruit;
 import slipday.season.Nicking;
 import slipday.season.PlantingSeason;
 import slipday.season.PollinationPlan;
@@ -76,6 +78,7 @@ public final class Questions {
     season.nickings().forEach(this::nicking);
     season.apart().forEach(this::apart);
     season.pollinations().forEach(this::pollination);
+    season.fruits().stream().filter(MarkedFruit::hangs).forEach(f -> fruit(f, days));
     climate(season);
   }
 
@@ -91,6 +94,20 @@ public final class Questions {
       Set<String> aliases = event == Event.FIRST_FRUITING ? Set.of(words, fruiting) : Set.of(words);
       all.add(question.orAs(aliases).in(years(p, event, spread, climate)));
     }
+    p.ownDays()
+        .forEach(
+            (event, own) -> {
+              Range range = own.value();
+              String answer =
+                  Math.round(range.middle())
+                      + " days ("
+                      + Math.round(range.low())
+                      + " to "
+                      + Math.round(range.high())
+                      + ")";
+              all.add(
+                  Question.of(p.name(), "days-to-" + event.id(), answer, List.of(own.reason())));
+            });
     p.choice()
         .chanceReasons()
         .forEach(
@@ -102,6 +119,14 @@ public final class Questions {
                             reason.says(),
                             List.of(reason, p.choice().reason()))
                         .orAs(Set.of(hyphened(condition.words())))));
+  }
+
+  private void fruit(MarkedFruit fruit, Days days) {
+    subjects.add(fruit.tag());
+    String answer = answer(fruit.expected().value(), days);
+    all.add(
+        Question.of(
+            fruit.tag(), fruit.ripens().id(), answer, List.of(fruit.expected().reason())));
   }
 
   private static String answer(DateSpread spread, Days days) {
@@ -167,6 +192,8 @@ public final class Questions {
     all.add(
         Question.of(p.subject(), "flowers-wanted", p.reason().says(), List.of(p.reason()))
             .orAs(Set.of("hand-pollination", "pollinate")));
+    String take = Lines.percent(p.take().value());
+    all.add(Question.of(p.subject(), "take", take, List.of(p.take().reason())));
   }
 
   private void climate(Season season) {

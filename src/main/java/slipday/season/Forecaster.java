@@ -9,11 +9,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import slipday.climate.SeasonAxis;
-import slipday.garden.Bed;
 import slipday.garden.CropFacts;
-import slipday.garden.Facts;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
@@ -33,51 +30,16 @@ final class Forecaster {
   private final SeasonWeather climate;
   private final Walk walk;
   private final double risk;
-  private final Map<Kind, DateChooser.Choice> choices = new HashMap<>();
-  private final Map<KindAt, Traces> walked = new HashMap<>();
+  private final Lessons lessons;
+  private final Map<PlantingKind, DateChooser.Choice> choices = new HashMap<>();
+  private final Map<PlantingKind.At, Traces> walked = new HashMap<>();
 
-  /** Plantings of one kind differ in nothing that moves their dates; a big plan has many alike. */
-  private record Kind(Facts facts, List<Object> more) {
-    static Kind of(Planting p, Observed observed) {
-      return new Kind(
-          p.facts(),
-          List.of(
-              p.start(),
-              p.soilWarmer().map(Reasoned::value),
-              p.cover().map(Reasoned::value),
-              p.seedSaved(),
-              p.bed().map(Bed::colder).orElse(0.0),
-              observed.days()));
-    }
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Kind kind && facts.equals(kind.facts) && more.equals(kind.more);
-    }
-
-    @Override
-    public int hashCode() {
-      return facts.hashCode();
-    }
-  }
-
-  private record KindAt(Kind kind, int start) {
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof KindAt at && start == at.start && kind.equals(at.kind);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * kind.hashCode() + start;
-    }
-  }
-
-  Forecaster(Garden garden, SeasonWeather climate) {
+  Forecaster(Garden garden, SeasonWeather climate, Learned learned) {
     this.garden = garden;
     this.climate = climate;
     this.walk = climate.walk();
     this.risk = garden.site().frostRisk().value();
+    this.lessons = new Lessons(learned, climate);
   }
 
   /** A planting with all it takes to reckon it anew on another day. */
@@ -107,14 +69,18 @@ final class Forecaster {
     DateChooser chooser = chooser(needs);
     Optional<LocalDate> fixed = fixedStart(planting, needs, observed);
     DateChooser.Choice choice =
-        choices.computeIfAbsent(Kind.of(planting, observed), kind -> choose(needs, chooser));
+        choices.computeIfAbsent(kind(planting, observed), kind -> choose(needs, chooser));
     int start = fixed.map(climate.axis()::slotOf).orElse(choice.start());
     return new Draft(planting, needs, chooser, choice, start, fixed.isPresent(), observed);
   }
 
+  private PlantingKind kind(Planting planting, Observed observed) {
+    return PlantingKind.of(planting, observed, lessons.key(planting));
+  }
+
   /** Seedlings sown on record have the age they have when they are planted out. */
   private Needs needs(Planting planting, Observed observed) {
-    Needs needs = NeedsReader.read(garden, planting, climate);
+    Needs needs = lessons.taught(NeedsReader.read(garden, planting, climate), planting);
     Optional<LocalDate> sown = observed.date(Event.SOW);
     Optional<LocalDate> out =
         observed.date(Event.PLANT_OUT).or(() -> planting.plantOutOn().map(Reasoned::value));
@@ -160,7 +126,7 @@ final class Forecaster {
 
   Traces traces(Draft draft, int start) {
     return walked.computeIfAbsent(
-        new KindAt(Kind.of(draft.planting(), draft.observed()), start),
+        new PlantingKind.At(kind(draft.planting(), draft.observed()), start),
         key -> walk.walk(draft.needs(), start, Seen.of(draft.observed(), climate.axis())));
   }
 
@@ -186,7 +152,8 @@ final class Forecaster {
         choice,
         traces,
         sure,
-        climate.reason());
+        climate.reason(),
+        needs.ownDays());
   }
 
   private void decided(Draft draft, DateChoice choice, Map<Event, Reasoned<DateSpread>> dates) {

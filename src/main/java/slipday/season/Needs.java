@@ -3,7 +3,9 @@ package slipday.season;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slipday.measure.Range;
 import slipday.measure.Reason;
+import slipday.measure.Reasoned;
 
 /**
  * What one planting asks of its season, in plain numbers, read once from its plan lines and crop
@@ -17,6 +19,7 @@ import slipday.measure.Reason;
  * @param soilAtLeast soil wanted for sowing or planting out
  * @param soilLeast soil in which seed comes up at all
  * @param reasons for each event, what its reckoning rests on
+ * @param ownDays days from pollination out of the line's own record, by what they lead to
  */
 @SuppressWarnings("ArrayRecordComponent") // read by pace in the inner loop, never compared
 record Needs(
@@ -43,7 +46,44 @@ record Needs(
     double soilLeast,
     Optional<Double> nightsAtLeast,
     Optional<Double> heatEnds,
-    Map<Event, List<Reason>> reasons) {
+    Map<Event, List<Reason>> reasons,
+    Map<Event, Reasoned<Range>> ownDays) {
+
+  /** The same with figures out of the line's own record. */
+  Needs taught(
+      Optional<Stage> toFlowers,
+      double[] malesBefore,
+      Optional<Stage> toRipe,
+      Optional<Stage> toSeed,
+      Map<Event, List<Reason>> because,
+      Map<Event, Reasoned<Range>> days) {
+    return new Needs(
+        indoors,
+        age,
+        indoorCelsius,
+        emergence,
+        soilWarmer,
+        coverDays,
+        coverWarmer,
+        guardsTo,
+        standsStill,
+        fromEvent,
+        toFlowers,
+        hasMales,
+        malesBefore,
+        blooms,
+        toRipe,
+        toSeed,
+        seedSaved,
+        killedAt,
+        bedColder,
+        soilAtLeast,
+        soilLeast,
+        nightsAtLeast,
+        heatEnds,
+        because,
+        days);
+  }
 
   Needs withSoilAtLeast(double celsius) {
     return with(
@@ -138,6 +178,7 @@ record Needs(
         soilLeast,
         nightsAtLeast,
         heatEnds,
-        reasons);
+        reasons,
+        ownDays);
   }
 }

@@ -81,7 +81,8 @@ final class NeedsReader {
             ? note(Event.PLANT_OUT, facts.get(CropFacts.CHILLED_BELOW))
             : Optional.empty(),
         facts.get(CropFacts.HEAT).map(h -> h.value().ends()),
-        reasons);
+        reasons,
+        Map.of());
   }
 
   private void because(Event event, Reason reason) {

@@ -3,6 +3,7 @@ package slipday.season;
 import java.util.Map;
 import java.util.Optional;
 import slipday.garden.Planting;
+import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 
@@ -15,6 +16,8 @@ import slipday.measure.Reasoned;
  *     plantings
  * @param sureOfFlowers false where it waits for short days: its flowering is then told without
  *     confidence
+ * @param ownDays days from pollination to ripe, or to full seed, where the line's own record tells
+ *     them: a range that holds 8 of 10 fruits
  */
 public record PlantingSeason(
     Planting planting,
@@ -24,7 +27,8 @@ public record PlantingSeason(
     DateChoice choice,
     Traces traces,
     boolean sureOfFlowers,
-    Reason modelReason) {
+    Reason modelReason,
+    Map<Event, Reasoned<Range>> ownDays) {
 
   public Optional<Reasoned<DateSpread>> date(Event event) {
     return Optional.ofNullable(dates.get(event));

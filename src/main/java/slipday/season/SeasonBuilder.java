@@ -15,7 +15,7 @@ public final class SeasonBuilder {
   public static Season build(Garden garden, Climate climate) {
     SeasonWeather weather = SeasonWeather.of(climate);
     List<FruitStory> stories = FruitStory.all(garden.record());
-    Forecaster forecaster = new Forecaster(garden, weather);
+    Forecaster forecaster = new Forecaster(garden, weather, new Learned(garden, stories));
     Map<String, Forecaster.Draft> drafts = new LinkedHashMap<>();
     for (Planting planting : garden.plantings()) {
       drafts.put(planting.name(), forecaster.draft(planting));

@@ -7,6 +7,7 @@ import slipday.climate.Climate;
 import slipday.climate.FrostLaw;
 import slipday.climate.SeasonAxis;
 import slipday.climate.WeatherYear;
+import slipday.climate.WeatherYears;
 import slipday.measure.Reason;
 
 /** A climate as plantings are walked through it. */
@@ -73,6 +74,11 @@ final class SeasonWeather {
 
   SeasonAxis axis() {
     return climate.axis();
+  }
+
+  /** The seasons of the weather record, at the garden; empty without a record. */
+  Optional<WeatherYears> years() {
+    return climate.years();
   }
 
   /** What stands in for the years, for gardens without a weather record. */

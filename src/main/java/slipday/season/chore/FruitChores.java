@@ -51,7 +51,8 @@ final class FruitChores {
   }
 
   private static Optional<String> age(SeasonIndex season, Planting planting) {
-    return SeasonIndex.ripeAfter(planting)
+    return season
+        .ripeAfter(planting)
         .map(
             days ->
                 season.pollinated(planting)
@@ -66,7 +67,8 @@ final class FruitChores {
     if (!planting.seedSaved() && !season.pollinated(planting)) {
       return Optional.empty();
     }
-    return SeasonIndex.seedLater(planting)
+    return season
+        .seedLater(planting)
         .map(
             d ->
                 "Fruit for seed is left on the plant past that, till "

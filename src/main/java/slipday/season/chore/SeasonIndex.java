@@ -14,6 +14,7 @@ import slipday.garden.Garden;
 import slipday.garden.Planting;
 import slipday.measure.Range;
 import slipday.measure.Reasoned;
+import slipday.season.Event;
 import slipday.season.Exposure;
 import slipday.season.PlantingSeason;
 import slipday.season.PollinationPlan;
@@ -115,23 +116,29 @@ final class SeasonIndex {
   }
 
   /** Days from pollination to full seed, where the slowest fruit is ripe before that. */
-  static Optional<Range> seedLater(Planting planting) {
+  Optional<Range> seedLater(Planting planting) {
     double ripe = ripeAfter(planting).map(Range::high).orElse(0.0);
-    return planting
-        .facts()
-        .get(CropFacts.SEED_RIPE)
-        .map(Reasoned::value)
+    return own(planting, Event.SEED_RIPE)
+        .or(() -> planting.facts().get(CropFacts.SEED_RIPE).map(Reasoned::value))
         .filter(d -> d.high() > ripe);
   }
 
   /** Days from pollination to ripe; empty where that is told as a heat sum. */
-  static Optional<Range> ripeAfter(Planting planting) {
-    return planting
-        .facts()
-        .get(CropFacts.RIPE)
-        .map(Reasoned::value)
-        .filter(r -> !r.heat())
-        .map(CropFacts.RipeAfter::after);
+  Optional<Range> ripeAfter(Planting planting) {
+    return own(planting, Event.RIPE)
+        .or(
+            () ->
+                planting
+                    .facts()
+                    .get(CropFacts.RIPE)
+                    .map(Reasoned::value)
+                    .filter(r -> !r.heat())
+                    .map(CropFacts.RipeAfter::after));
+  }
+
+  /** Days out of the line's own record. */
+  private Optional<Range> own(Planting planting, Event event) {
+    return planting(planting.name()).map(p -> p.ownDays().get(event)).map(Reasoned::value);
   }
 
   private LocalDate later(Planting planting, Optional<Range> after, LocalDate otherwise) {

@@ -95,7 +95,8 @@ final class SeedChores {
         season.lastSeed(planting.planting(), ready.get().value().late().orElse(ripe.get()));
     draft
         .says(
-            SeasonIndex.seedLater(planting.planting())
+            season
+                .seedLater(planting.planting())
                 .map(
                     d ->
                         "Seed is full "
