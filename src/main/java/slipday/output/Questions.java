@@ -125,8 +125,7 @@ public final class Questions {
     subjects.add(fruit.tag());
     String answer = answer(fruit.expected().value(), days);
     all.add(
-        Question.of(
-            fruit.tag(), fruit.ripens().id(), answer, List.of(fruit.expected().reason())));
+        Question.of(fruit.tag(), fruit.ripens().id(), answer, List.of(fruit.expected().reason())));
   }
 
   private static String answer(DateSpread spread, Days days) {

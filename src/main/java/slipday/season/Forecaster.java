@@ -141,7 +141,7 @@ final class Forecaster {
         .observed()
         .days()
         .forEach((event, day) -> dates.put(event, decided(day.value(), day.reason())));
-    forecast(needs, traces, choice, dates);
+    forecast(draft, traces, choice, dates);
     boolean sure = !draft.planting().facts().valueOr(CropFacts.SHORT_DAYS, false);
     Model model = climate.weather().isPresent() ? Model.WEATHER_YEARS : Model.CALENDAR_DAYS;
     return new PlantingSeason(
@@ -153,7 +153,8 @@ final class Forecaster {
         traces,
         sure,
         climate.reason(),
-        needs.ownDays());
+        needs.ownDays(),
+        draft.observed().gone());
   }
 
   private void decided(Draft draft, DateChoice choice, Map<Event, Reasoned<DateSpread>> dates) {
@@ -207,8 +208,11 @@ final class Forecaster {
     return new Reasoned<>(DateSpread.decided(date), reason);
   }
 
+  /** What is to come; of plants that are gone nothing is. */
   private void forecast(
-      Needs needs, Traces traces, DateChoice choice, Map<Event, Reasoned<DateSpread>> dates) {
+      Draft draft, Traces traces, DateChoice choice, Map<Event, Reasoned<DateSpread>> dates) {
+    Needs needs = draft.needs();
+    Optional<Reasoned<LocalDate>> gone = draft.observed().gone();
     Event before = needs.indoors() ? Event.PLANT_OUT : Event.SOW;
     Reason base = dates.get(before) == null ? choice.reason() : dates.get(before).reason();
     for (Event event : Event.values()) {
@@ -229,6 +233,10 @@ final class Forecaster {
       from.add(earlier == null ? base : earlier.reason());
       from.add(climate.reason());
       DateSpread spread = traces.spread(event, climate.axis());
+      if (gone.isPresent() && spread.usual().isEmpty()) {
+        continue;
+      }
+      gone.ifPresent(g -> from.add(g.reason()));
       dates.put(event, new Reasoned<>(spread, Reason.derived(sentence(event, spread), from)));
     }
   }
@@ -263,7 +271,8 @@ final class Forecaster {
   private DateChoice choice(
       Draft draft, int start, LocalDate date, Traces traces, List<Reason> moved) {
     DateChooser.Choice c = draft.choice();
-    Map<Condition, Double> chances = draft.chooser().chances(start, traces);
+    Map<Condition, Double> chances =
+        draft.observed().gone().isPresent() ? Map.of() : draft.chooser().chances(start, traces);
     boolean moves = !moved.isEmpty();
     Condition early = moves ? Condition.BLOOM : c.earlyBound();
     Map<Condition, Reason> because = new EnumMap<>(Condition.class);

@@ -32,15 +32,15 @@ final class HandPollination {
     this.takes = new RecordedTakes(garden.record(), stories);
   }
 
-  /** The plans of all that is to be pollinated by hand. */
+  /** The plans of all that is to be pollinated by hand on plants that stand. */
   List<PollinationPlan> plans(List<Cross> crosses, Map<String, PlantingSeason> plantings) {
     List<Wish> wishes = new ArrayList<>();
     plantings.values().stream()
-        .filter(PlantingSeason::flowers)
+        .filter(p -> p.flowers() && p.gone().isEmpty())
         .forEach(p -> within(p).ifPresent(wishes::add));
     for (Cross cross : crosses) {
       PlantingSeason seed = plantings.get(cross.seedParent().name());
-      if (seed != null && seed.flowers()) {
+      if (seed != null && seed.flowers() && seed.gone().isEmpty()) {
         of(cross, seed).ifPresent(wishes::add);
       }
     }

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import slipday.climate.SeasonAxis;
 import slipday.garden.CropFacts;
 import slipday.garden.Facts;
@@ -81,12 +80,6 @@ final class MarkedFruits {
     Seen seen = Seen.of(draft.observed(), axis);
     return walked.computeIfAbsent(
         new At(draft.planting().name(), slot),
-        at ->
-            climate
-                .walk()
-                .walk(
-                    draft.needs(),
-                    draft.start(),
-                    new Seen(seen.up(), seen.males(), OptionalInt.of(slot))));
+        at -> climate.walk().walk(draft.needs(), draft.start(), seen.pollinated(slot)));
   }
 }

@@ -2,38 +2,51 @@ package slipday.season;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import slipday.garden.Planting;
 import slipday.garden.record.At;
 import slipday.garden.record.Fact;
+import slipday.garden.record.Fruit;
 import slipday.garden.record.GardenRecord;
+import slipday.garden.record.Plants;
 import slipday.garden.record.Stand;
 import slipday.measure.Reasoned;
 
 /**
  * What was recorded of a planting's own days this season. A first is the first of any of its
  * plants.
+ *
+ * @param gone the day on which the last of its plants died or was taken out
  */
-record Observed(Map<Event, Reasoned<LocalDate>> days) {
-  static final Observed NOTHING = new Observed(Map.of());
+record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDate>> gone) {
+  static final Observed NOTHING = new Observed(Map.of(), Optional.empty());
+
+  /** States of a picked fruit that say nothing of the day it would have been ripe. */
+  private static final Set<String> UNRIPE = Set.of("forced", "before ripe");
 
   static Observed of(GardenRecord record, Planting planting) {
     Map<Event, Reasoned<LocalDate>> days = new EnumMap<>(Event.class);
+    Standing standing = new Standing(planting);
     for (Fact fact : record.facts()) {
-      event(fact)
-          .filter(e -> isOf(stand(fact), planting))
-          .ifPresent(e -> days.putIfAbsent(e, dated(fact.at())));
+      Optional<Stand> stand = stand(fact);
+      if (stand.isPresent() && isOf(stand.get(), planting)) {
+        events(fact, planting).forEach(e -> days.putIfAbsent(e, dated(fact.at())));
+        standing.count(fact);
+      }
     }
-    return days.isEmpty() ? NOTHING : new Observed(days);
+    Optional<Reasoned<LocalDate>> gone = standing.gone().map(l -> dated(l.at()));
+    return days.isEmpty() && gone.isEmpty() ? NOTHING : new Observed(days, gone);
   }
 
   private static Reasoned<LocalDate> dated(At at) {
     return new Reasoned<>(at.date(), at.reason());
   }
 
-  private static boolean isOf(Optional<Stand> stand, Planting planting) {
-    return stand.flatMap(Stand::planting).filter(p -> p.name().equals(planting.name())).isPresent();
+  private static boolean isOf(Stand stand, Planting planting) {
+    return stand.planting().filter(p -> p.name().equals(planting.name())).isPresent();
   }
 
   private static Optional<Stand> stand(Fact fact) {
@@ -49,25 +62,75 @@ record Observed(Map<Event, Reasoned<LocalDate>> days) {
     if (fact instanceof Fact.PlantedOut p) {
       return Optional.of(p.stand());
     }
-    return fact instanceof Fact.FirstFlowers f ? Optional.of(f.plants().stand()) : Optional.empty();
+    if (fact instanceof Fact.FirstFlowers f) {
+      return Optional.of(f.plants().stand());
+    }
+    if (fact instanceof Fact.Lost l) {
+      return Optional.of(l.plants().stand());
+    }
+    return fact instanceof Fact.Picked p ? picked(p) : Optional.empty();
   }
 
-  private static Optional<Event> event(Fact fact) {
+  private static Optional<Stand> picked(Fact.Picked picked) {
+    if (picked.state().filter(UNRIPE::contains).isPresent()) {
+      return Optional.empty();
+    }
+    if (picked.subject() instanceof Fruit fruit) {
+      return Optional.of(fruit.seedParent().stand());
+    }
+    return picked.subject() instanceof Plants p ? Optional.of(p.stand()) : Optional.empty();
+  }
+
+  private static List<Event> events(Fact fact, Planting planting) {
     if (fact instanceof Fact.Sowed) {
-      return Optional.of(Event.SOW);
+      return List.of(Event.SOW);
     }
     if (fact instanceof Fact.Emerged) {
-      return Optional.of(Event.EMERGED);
+      return List.of(Event.EMERGED);
     }
     if (fact instanceof Fact.PottedOn) {
-      return Optional.of(Event.POT_ON);
+      return List.of(Event.POT_ON);
     }
     if (fact instanceof Fact.PlantedOut) {
-      return Optional.of(Event.PLANT_OUT);
+      return List.of(Event.PLANT_OUT);
     }
-    return fact instanceof Fact.FirstFlowers f
-        ? Optional.of(f.male() ? Event.FIRST_MALE : Event.FIRST_FRUITING)
-        : Optional.empty();
+    if (fact instanceof Fact.FirstFlowers f) {
+      return List.of(f.male() ? Event.FIRST_MALE : Event.FIRST_FRUITING);
+    }
+    return fact instanceof Fact.Picked p ? ripe(p, planting) : List.of();
+  }
+
+  /** Where seed fills after the eating stage, marked fruit hangs till then, the rest is eaten. */
+  private static List<Event> ripe(Fact.Picked picked, Planting planting) {
+    if (MarkedFruits.ripens(planting.facts()) == Event.RIPE) {
+      return List.of(Event.RIPE, Event.SEED_RIPE);
+    }
+    return List.of(picked.subject() instanceof Fruit ? Event.SEED_RIPE : Event.RIPE);
+  }
+
+  /** How many plants there are, fact by fact. */
+  private static final class Standing {
+    private final int meant;
+    private int planted;
+    private int lost;
+    private Optional<Fact.Lost> last = Optional.empty();
+
+    Standing(Planting planting) {
+      this.meant = planting.plants().map(Reasoned::value).orElse(Integer.MAX_VALUE);
+    }
+
+    void count(Fact fact) {
+      if (fact instanceof Fact.PlantedOut out) {
+        planted += out.plants().orElse(meant);
+      } else if (fact instanceof Fact.Lost gone) {
+        lost += gone.count();
+        last = Optional.of(gone);
+      }
+    }
+
+    Optional<Fact.Lost> gone() {
+      return last.filter(l -> lost >= (planted > 0 ? planted : meant));
+    }
   }
 
   Optional<Reasoned<LocalDate>> day(Event event) {

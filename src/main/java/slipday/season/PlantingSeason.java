@@ -1,5 +1,6 @@
 package slipday.season;
 
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import slipday.garden.Planting;
@@ -18,6 +19,7 @@ import slipday.measure.Reasoned;
  *     confidence
  * @param ownDays days from pollination to ripe, or to full seed, where the line's own record tells
  *     them: a range that holds 8 of 10 fruits
+ * @param gone the day on which the last of its plants died or was taken out, by the record
  */
 public record PlantingSeason(
     Planting planting,
@@ -28,7 +30,8 @@ public record PlantingSeason(
     Traces traces,
     boolean sureOfFlowers,
     Reason modelReason,
-    Map<Event, Reasoned<Range>> ownDays) {
+    Map<Event, Reasoned<Range>> ownDays,
+    Optional<Reasoned<LocalDate>> gone) {
 
   public Optional<Reasoned<DateSpread>> date(Event event) {
     return Optional.ofNullable(dates.get(event));

@@ -1,31 +1,60 @@
 package slipday.season;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import slipday.climate.SeasonAxis;
+import slipday.measure.Reasoned;
 
-/** Recorded days as slots of the season's axis: what every weather year is made to agree with. */
-record Seen(OptionalInt up, OptionalInt males, OptionalInt fruiting) {
-  static final Seen NOTHING =
-      new Seen(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty());
+/**
+ * Recorded days as slots of the season's axis: what every weather year is made to agree with.
+ *
+ * @param gone the day by which no plant stood any more
+ */
+record Seen(
+    OptionalInt up,
+    OptionalInt males,
+    OptionalInt fruiting,
+    OptionalInt ripe,
+    OptionalInt seedRipe,
+    OptionalInt gone) {
+  private static final OptionalInt NEVER = OptionalInt.empty();
+  static final Seen NOTHING = new Seen(NEVER, NEVER, NEVER, NEVER, NEVER, NEVER);
 
   static Seen of(Observed observed, SeasonAxis axis) {
-    return observed.days().isEmpty()
-        ? NOTHING
-        : new Seen(
-            slot(observed, Event.EMERGED, axis),
-            slot(observed, Event.FIRST_MALE, axis),
-            slot(observed, Event.FIRST_FRUITING, axis));
+    return new Seen(
+        slot(observed.date(Event.EMERGED), axis),
+        slot(observed.date(Event.FIRST_MALE), axis),
+        slot(observed.date(Event.FIRST_FRUITING), axis),
+        slot(observed.date(Event.RIPE), axis),
+        slot(observed.date(Event.SEED_RIPE), axis),
+        slot(observed.gone().map(Reasoned::value), axis));
   }
 
-  private static OptionalInt slot(Observed observed, Event event, SeasonAxis axis) {
-    return observed
-        .date(event)
-        .map(d -> OptionalInt.of(axis.slotOf(d)))
-        .orElse(OptionalInt.empty());
+  private static OptionalInt slot(Optional<LocalDate> date, SeasonAxis axis) {
+    return date.map(d -> OptionalInt.of(axis.slotOf(d))).orElse(NEVER);
+  }
+
+  /** As if a flower of this slot were the first. */
+  Seen pollinated(int slot) {
+    return new Seen(up, males, OptionalInt.of(slot), NEVER, NEVER, gone);
   }
 
   /** The last slot on which plants are known to stand. */
   int alive() {
-    return Math.max(up.orElse(-1), Math.max(males.orElse(-1), fruiting.orElse(-1)));
+    return IntStream.of(
+            up.orElse(-1),
+            males.orElse(-1),
+            fruiting.orElse(-1),
+            ripe.orElse(-1),
+            seedRipe.orElse(-1))
+        .max()
+        .orElse(-1);
+  }
+
+  /** The first slot of the frost in a year, or of there being no plant, whichever comes first. */
+  int end(int frost) {
+    return Math.min(Math.max(frost, alive() + 1), gone.orElse(Integer.MAX_VALUE));
   }
 }

@@ -50,7 +50,7 @@ final class Walk {
   Traces walk(Needs needs, int start, Seen seen) {
     Traces traces = new Traces(years());
     for (int year = 0; year < years(); year++) {
-      int end = Math.max(kill(needs, year), seen.alive() + 1);
+      int end = seen.end(kill(needs, year));
       for (int pace = 0; pace < Traces.PACES; pace++) {
         new Sample(needs, start, seen, year, pace, end, traces).run();
       }
@@ -233,12 +233,17 @@ final class Walk {
     }
 
     private void fruit(int fruiting, int bloomEnds) {
-      int eaten = needs.ripe().map(stage -> after(stage, fruiting)).orElse(fruiting);
+      int eaten =
+          seen.ripe().orElse(needs.ripe().map(stage -> after(stage, fruiting)).orElse(fruiting));
       needs.ripe().ifPresent(stage -> ripens(Event.RIPE, eaten));
       // A fruit of a slow plant is not full of seed before it is ripe.
       needs
           .seedRipe()
-          .ifPresent(stage -> ripens(Event.SEED_RIPE, Math.max(eaten, after(stage, fruiting))));
+          .ifPresent(
+              stage ->
+                  ripens(
+                      Event.SEED_RIPE,
+                      seen.seedRipe().orElse(Math.max(eaten, after(stage, fruiting)))));
       int last = bloomEnds;
       if (needs.ripe().isPresent()) {
         Stage stage = needs.ripe().get();

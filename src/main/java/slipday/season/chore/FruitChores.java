@@ -8,6 +8,7 @@ import slipday.garden.Planting;
 import slipday.measure.Reasoned;
 import slipday.season.DateSpread;
 import slipday.season.Event;
+import slipday.season.MarkedFruit;
 import slipday.season.PlantingSeason;
 
 /** Ripe fruit, by the signs of its type. */
@@ -31,8 +32,25 @@ final class FruitChores {
             .says(signs(planting.planting()))
             .says(forSeed(season, planting.planting()))
             .says(marked(season, planting.planting()))
+            .says(hanging(season, planting.planting()))
             .cautions(Cautions.ofFruit(season, planting.planting()));
     return List.of(draft.due(new ChoreTime.Days(first.get(), last), ripe.get().reason()));
+  }
+
+  /** The tags that hang, each with its days. */
+  private static Optional<String> hanging(SeasonIndex season, Planting planting) {
+    List<String> fruits = season.hanging(planting).stream().map(FruitChores::hanging).toList();
+    return fruits.isEmpty()
+        ? Optional.empty()
+        : Optional.of("By the record these hang: " + Words.list(fruits) + ".");
+  }
+
+  private static String hanging(MarkedFruit fruit) {
+    DateSpread spread = fruit.expected().value();
+    String expected =
+        spread.early().map(d -> ", from " + Words.day(d)).orElse("")
+            + spread.usual().map(d -> ", usually " + Words.day(d)).orElse("");
+    return fruit.tag() + ", pollinated " + Words.day(fruit.pollinated()) + expected;
   }
 
   private static Optional<String> slip(SeasonIndex season, Planting planting) {

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import slipday.climate.SunTimes;
+import slipday.garden.record.FruitStory;
 import slipday.season.PollinationPlan;
 
 /** The evenings and mornings of one pollination by hand, and what follows them. */
@@ -23,11 +25,11 @@ final class PollinationChores {
 
   List<Chore> of(PollinationPlan plan) {
     List<LocalDate> mornings = season.mornings(plan);
-    if (mornings.isEmpty()) {
-      return List.of();
-    }
     PollinationText text = new PollinationText(plan);
-    List<Chore> chores = new ArrayList<>();
+    List<Chore> chores = new ArrayList<>(checks(plan, text, mornings));
+    if (mornings.isEmpty()) {
+      return chores;
+    }
     for (int i = 0; i < mornings.size(); i++) {
       SunTimes evening = sun(mornings.get(i).minusDays(1));
       SunTimes morning = sun(mornings.get(i));
@@ -55,15 +57,38 @@ final class PollinationChores {
             text.uncover(),
             new ChoreTime.Days(first.plusDays(WITHERS_FROM), last.plusDays(WITHERS_TO)),
             plan));
-    int checks = 1 + (int) (last.toEpochDay() - first.toEpochDay() + WEEK - 1) / WEEK;
-    for (int i = 1; i <= checks; i++) {
-      LocalDate day = first.plusDays((long) i * WEEK);
-      chores.add(due(text.checkTake(i), ChoreTime.on(day), plan));
-    }
     LocalDate end = plan.until().orElse(last);
     LocalDate told = last.plusDays(WEEK);
     chores.add(due(text.stop(end), ChoreTime.on(told.isBefore(end) ? told : end), plan));
     return chores;
+  }
+
+  /** A week after the first flower, and each week on which one of that age is to be looked at. */
+  private static List<Chore> checks(
+      PollinationPlan plan, PollinationText text, List<LocalDate> mornings) {
+    Stream<LocalDate> waiting =
+        plan.pollinated().stream()
+            .filter(s -> s.state() == FruitStory.State.PENDING)
+            .map(s -> s.fruit().date());
+    List<LocalDate> flowers = Stream.concat(waiting, mornings.stream()).sorted().toList();
+    List<Chore> chores = new ArrayList<>();
+    if (flowers.isEmpty()) {
+      return chores;
+    }
+    LocalDate last = flowers.get(flowers.size() - 1).plusDays(WEEK);
+    LocalDate day = flowers.get(0).plusDays(WEEK);
+    for (int i = 1; day.isBefore(last.plusDays(WEEK)); i++, day = day.plusDays(WEEK)) {
+      LocalDate check = day;
+      if (flowers.stream().anyMatch(f -> isAWeekBefore(f, check))) {
+        chores.add(due(text.checkTake(i), ChoreTime.on(check), plan));
+      }
+    }
+    return chores;
+  }
+
+  private static boolean isAWeekBefore(LocalDate flower, LocalDate check) {
+    LocalDate shows = flower.plusDays(WEEK);
+    return !shows.isAfter(check) && shows.isAfter(check.minusDays(WEEK));
   }
 
   private static Chore due(Draft draft, ChoreTime time, PollinationPlan plan) {

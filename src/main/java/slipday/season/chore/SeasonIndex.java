@@ -12,10 +12,13 @@ import java.util.stream.Stream;
 import slipday.garden.CropFacts;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
+import slipday.garden.record.FruitStory;
+import slipday.garden.record.FruitStory.State;
 import slipday.measure.Range;
 import slipday.measure.Reasoned;
 import slipday.season.Event;
 import slipday.season.Exposure;
+import slipday.season.MarkedFruit;
 import slipday.season.PlantingSeason;
 import slipday.season.PollinationPlan;
 import slipday.season.Season;
@@ -30,6 +33,7 @@ final class SeasonIndex {
   private final Map<String, List<Exposure>> bitterExposures;
   private final Set<String> pollenParents = new HashSet<>();
   private final Set<String> slipping;
+  private final Map<String, List<MarkedFruit>> hanging;
 
   SeasonIndex(Season season) {
     this.season = season;
@@ -42,6 +46,10 @@ final class SeasonIndex {
             .filter(c -> !c.facts().valueOr(CropFacts.SLIP, NEVER_SLIPS).equals(NEVER_SLIPS))
             .map(c -> c.species().name())
             .collect(Collectors.toUnmodifiableSet());
+    hanging =
+        season.fruits().stream()
+            .filter(MarkedFruit::hangs)
+            .collect(Collectors.groupingBy(f -> f.planting().name()));
     bitterExposures =
         season.exposures().stream()
             .filter(e -> e.intoSeed() && e.source().isBitter())
@@ -102,6 +110,19 @@ final class SeasonIndex {
     return slipping.contains(planting.species().name());
   }
 
+  /** Marked fruit of it that hangs by the record. */
+  List<MarkedFruit> hanging(Planting planting) {
+    return hanging.getOrDefault(planting.name(), List.of());
+  }
+
+  /** Whether all the fruit that was wanted is set, picked and without its seed. */
+  boolean isSeedTaken(PollinationPlan plan) {
+    return plan.left() == 0
+        && plan.pollinated().stream()
+            .map(FruitStory::state)
+            .allMatch(s -> s == State.SAVED || s == State.FAILED || s == State.LOST);
+  }
+
   /** When the last fruit pollinated by hand is ripe, where that is later than another day. */
   LocalDate lastRipe(Planting planting, LocalDate otherwise) {
     return later(planting, ripeAfter(planting), otherwise);
@@ -145,6 +166,11 @@ final class SeasonIndex {
     Optional<LocalDate> last = mornings(planting).stream().max(LocalDate::compareTo);
     Stream<LocalDate> ready =
         last.flatMap(m -> after.map(d -> m.plusDays(Math.round(d.high())))).stream();
-    return Stream.concat(Stream.of(otherwise), ready).max(LocalDate::compareTo).orElseThrow();
+    Stream<LocalDate> marked =
+        hanging(planting).stream().flatMap(f -> f.expected().value().late().stream());
+    return Stream.of(Stream.of(otherwise), ready, marked)
+        .flatMap(s -> s)
+        .max(LocalDate::compareTo)
+        .orElseThrow();
   }
 }

@@ -43,15 +43,31 @@ final class SeedChores {
     List<Chore> all = new ArrayList<>(chores.testsBeforeSowing());
     List<String> saved = new ArrayList<>();
     for (PlantingSeason planting : season.season().plantings()) {
-      if (planting.planting().seedSaved()) {
+      if (planting.planting().seedSaved() && !chores.isTaken(planting)) {
         chores.takeSeed(planting).ifPresent(chore -> keep(chore, all, saved));
       }
     }
     for (Cross cross : season.garden().crosses()) {
+      if (chores.isTaken(cross)) {
+        continue;
+      }
       chores.takeSeed(cross).ifPresent(chore -> keep(chore, all, saved));
     }
     chores.testSaved(saved).ifPresent(all::add);
     return all;
+  }
+
+  /** Whether the record has the seed of all the marked fruit that was wanted. */
+  private boolean isTaken(PlantingSeason planting) {
+    return !planting.planting().flowers().seedFlowersOpen()
+        && season.on(planting.planting()).stream()
+            .anyMatch(p -> p.cross().isEmpty() && season.isSeedTaken(p));
+  }
+
+  private boolean isTaken(Cross cross) {
+    return season.on(cross.seedParent()).stream()
+        .filter(p -> p.subject().equals(cross.name()))
+        .anyMatch(season::isSeedTaken);
   }
 
   private static void keep(Chore chore, List<Chore> all, List<String> saved) {
