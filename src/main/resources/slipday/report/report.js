@@ -14,6 +14,15 @@
     return element;
   }
 
+  /* Words between backticks are the gardener's own. */
+  function say(element, text) {
+    var parts = text.split("`");
+    parts.forEach(function (part, i) {
+      element.append(i % 2 === 1 && i < parts.length - 1 ? make("code", "", part) : part);
+    });
+    return element;
+  }
+
   function draw(name, attributes, text) {
     var element = document.createElementNS("http://www.w3.org/2000/svg", name);
     Object.keys(attributes).forEach(function (key) { element.setAttribute(key, attributes[key]); });
@@ -28,7 +37,7 @@
       var reason = book.reasons[number];
       if (told[number] && reason[4].length) { return; }
       told[number] = true;
-      var item = make("li", "", reason[0] + " ");
+      var item = say(make("li"), reason[0] + " ");
       if (reason[2]) {
         var link = make("a", "", reason[3]);
         link.href = "#L" + reason[2];
@@ -127,7 +136,7 @@
     var thing = book.things[id];
     if (!thing) { return; }
     open(thing[0], from);
-    var under = make("p", "under", thing[1] + " ");
+    var under = say(make("p", "under"), thing[1] + " ");
     if (thing[2]) {
       var link = make("a", "", "in the plan");
       link.href = "#L" + thing[2];
@@ -138,7 +147,7 @@
       var details = make("details");
       var summary = make("summary");
       summary.append(make("b", "", item[0]));
-      if (item[1]) { summary.append(": " + item[1]); }
+      if (item[1]) { say(summary, ": " + item[1]); }
       details.append(summary);
       details.addEventListener("toggle", function () {
         if (!details.open) { return; }

@@ -20,6 +20,8 @@ import java.util.stream.Stream;
  * there is skipped; where {@code CI=true} it fails instead, so that no check goes missing unseen.
  */
 public final class OutsideTools {
+  static final String CHROMIUM = "/usr/bin/chromium";
+
   private static final long SECONDS_AT_MOST = 60;
 
   private OutsideTools() {}
@@ -65,6 +67,29 @@ public final class OutsideTools {
         Optional.of(new Tool(List.of("Rscript", "--vanilla"), Map.of()))
             .filter(tool -> asks.runs("library(lme4)")),
         "an Rscript with lme4");
+  }
+
+  /** Chromium, and the driver that comes with it. */
+  static void chromium() {
+    Tool driver = new Tool(List.of("chromedriver"), Map.of());
+    Optional<String> found =
+        Optional.of(CHROMIUM)
+            .filter(program -> Files.isExecutable(Path.of(program)))
+            .filter(program -> driver.runs("--version"));
+    requireOrSkip(found, "Chromium with its driver");
+  }
+
+  /** The script of axe-core, which judges how well a page can be used by everybody. */
+  public static String axe() {
+    Path file =
+        Path.of(set("SLIPDAY_NODE_MODULES").orElse("target/outside/node_modules"))
+            .resolve("axe-core/axe.min.js");
+    Path found = requireOrSkip(Optional.of(file).filter(Files::isRegularFile), "axe-core");
+    try {
+      return Files.readString(found);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** What was found; else the test is skipped, or fails under CI. */

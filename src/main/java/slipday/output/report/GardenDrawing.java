@@ -121,10 +121,12 @@ final class GardenDrawing {
   private void bed(Bed bed) {
     Bed.Size size = bed.size().orElseThrow();
     String title = Lines.clean(bed.title());
-    link(ids.of(bed), book.line(bed.span()), bed.title() + ", a bed");
+    String shown = shortened(title, Math.max(60, size.length() * scale));
+    String cut = shown.equals(title) ? "" : ": " + title;
+    link(ids.of(bed), book.line(bed.span()), shown + cut + ", a bed");
     rect("bed", east(bed), north(bed), size);
     svg.open("text", "class", "bed", "x", x(east(bed)), "y", y(north(bed) + size.width()) - 5);
-    svg.text(shortened(title, Math.max(60, size.length() * scale))).close().close();
+    svg.text(shown).close().close();
     ground.layout(bed).blocks().forEach(block -> block(bed, block));
   }
 
@@ -140,7 +142,8 @@ final class GardenDrawing {
   }
 
   private void block(Bed bed, Block block) {
-    String name = block.planting().line().title();
+    String shown = initials.of(block.planting());
+    String name = shown + ", " + block.planting().line().title();
     link(
         ids.of(block.planting()),
         book.line(block.planting().span()),
@@ -152,7 +155,7 @@ final class GardenDrawing {
       dots(bed, block);
     }
     svg.open("text", "class", "initials", "x", x(east) + 1, "y", y(north) + 13);
-    svg.text(initials.of(block.planting())).close().close();
+    svg.text(shown).close().close();
   }
 
   /** Every plant as a point with a round end: one path for all. */
@@ -196,7 +199,10 @@ final class GardenDrawing {
     boolean right = turn > 0 && turn < 180;
     boolean middle = turn % 180 == 0;
     double x = middle ? width / 2 : right ? width - MARGIN : MARGIN;
-    link(ids.of(outsider), book.line(outsider.span()), outsider.title() + ", pollen from outside");
+    String title = Lines.clean(outsider.title() + distance(outsider.distance()));
+    String shown = shortened(title, width - 3 * MARGIN);
+    String cut = shown.equals(title) ? "" : ": " + title;
+    link(ids.of(outsider), book.line(outsider.span()), shown + cut + ", pollen from outside");
     String at = "translate(" + Svg.number(x) + " " + Svg.number(y) + ")";
     svg.leaf(
         "path",
@@ -216,7 +222,7 @@ final class GardenDrawing {
         y + 4,
         "text-anchor",
         right ? "end" : "start");
-    svg.text(shortened(outsider.title() + distance(outsider.distance()), width - 3 * MARGIN));
+    svg.text(shown);
     svg.close().close();
   }
 

@@ -2,6 +2,7 @@ package slipday.output.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import slipday.garden.Named;
 import slipday.garden.Planting;
@@ -10,6 +11,8 @@ import slipday.output.Question;
 import slipday.output.Questions;
 import slipday.output.report.WhyBook.Item;
 import slipday.output.report.WhyBook.Thing;
+import slipday.season.Condition;
+import slipday.season.Event;
 import slipday.season.PlantingSeason;
 import slipday.season.Season;
 
@@ -39,14 +42,15 @@ final class Things {
     Planting planting = p.planting();
     List<Item> items = new ArrayList<>();
     for (Question q : questions.about(p.name())) {
-      items.add(item(q, at(p, q)));
+      items.add(item(q, topic(p, q), at(p, q)));
     }
     enter(
         planting, planting.line().title(), planting.name() + ", " + planting.crop().name(), items);
   }
 
   private void named(Named thing, String title, String under) {
-    List<Item> items = questions.about(thing.name()).stream().map(q -> item(q, -1)).toList();
+    List<Item> items =
+        questions.about(thing.name()).stream().map(q -> item(q, plain(q.topic()), -1)).toList();
     enter(thing, title, title.equals(thing.name()) ? under : thing.name() + ", " + under, items);
   }
 
@@ -56,13 +60,34 @@ final class Things {
         new Thing(Lines.clean(title), Lines.clean(under), book.line(thing.span()), items));
   }
 
-  private Item item(Question q, int at) {
+  private Item item(Question q, String topic, int at) {
     List<Integer> years =
         q.years().stream()
             .map(y -> y.day().map(d -> (int) (axis.at(d) * axis.days())).orElse(-1))
             .toList();
-    return new Item(
-        q.topic().replace('-', ' '), Lines.clean(q.answer()), at, book.reasons(q.because()), years);
+    String said = topic + ": ";
+    String answer = q.answer().startsWith(said) ? q.answer().substring(said.length()) : q.answer();
+    return new Item(Lines.clean(topic), Lines.clean(answer), at, book.reasons(q.because()), years);
+  }
+
+  /** An event or a condition as people read it. */
+  private static String topic(PlantingSeason p, Question q) {
+    for (Event event : p.dates().keySet()) {
+      if (event.id().equals(q.topic())) {
+        return event == Event.FIRST_FRUITING
+            ? "first " + p.planting().line().sex().fruitingFlower() + " flowers"
+            : event.words();
+      }
+    }
+    return p.choice().chanceReasons().keySet().stream()
+        .filter(c -> plain(c.name()).equals(plain(q.topic())))
+        .findFirst()
+        .map(Condition::words)
+        .orElse(plain(q.topic()));
+  }
+
+  private static String plain(String topic) {
+    return topic.toLowerCase(Locale.ROOT).replace('-', ' ').replace('_', ' ');
   }
 
   private int at(PlantingSeason p, Question q) {

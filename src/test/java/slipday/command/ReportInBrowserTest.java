@@ -1,0 +1,234 @@
+package slipday.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import slipday.output.Hostile;
+import slipday.outside.Browser;
+import slipday.outside.OutsideTools;
+
+/** The page as a real browser shows it. */
+class ReportInBrowserTest {
+  private static final List<String> SECTIONS = List.of("season", "garden", "findings", "text");
+
+  @TempDir static Path folder;
+  private static Browser browser;
+  private static Path page;
+  private static Path planned;
+  private static Path muddle;
+  private static Path hostile;
+
+  @BeforeAll
+  static void writeThePages() throws IOException {
+    browser = Browser.start();
+    page = written("plans/tern-hollow/recorded.season", "page.html", "2027-12-01");
+    planned = written("plans/tern-hollow/plan.season", "planned.html", "2027-07-08");
+    muddle = written("plans/tern-hollow/muddle.season", "muddle.html", "2027-07-08");
+    Path plan = folder.resolve("hostile.season");
+    Files.writeString(plan, Hostile.PLAN);
+    hostile = written(plan.toString(), "hostile.html", "2027-07-08");
+  }
+
+  private static Path written(String plan, String name, String day) throws IOException {
+    Run run = Run.in(Path.of(""), "report", plan, "--date", day);
+    assertThat(run.exit()).as(run.err()).isNotEqualTo(Exit.UNUSABLE);
+    return Files.writeString(folder.resolve(name), run.out());
+  }
+
+  @AfterAll
+  static void close() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void light() {
+    browser.resize(1280, 900);
+    browser.dark(false);
+  }
+
+  private static void nothingIsAmiss() {
+    assertThat(browser.complaints()).isEmpty();
+    assertThat(browser.requests()).isNotEmpty().allMatch(url -> url.matches("(file|data):.*"));
+  }
+
+  @Test
+  void everySectionIsThereAndNothingIsAskedOfTheNetwork() {
+    browser.open(page);
+    for (String section : SECTIONS) {
+      JsonNode height =
+          browser.run(
+              "return document.getElementById(arguments[0]).getBoundingClientRect().height",
+              section);
+      assertThat(height.asDouble()).as(section).isGreaterThan(60);
+    }
+    nothingIsAmiss();
+  }
+
+  @Test
+  void tappingABarTellsTheReasonsOfWhatLiesThere() {
+    browser.open(planned);
+    JsonNode at =
+        browser.run(
+            """
+            const bar = document.querySelector('.row[data-thing] .flowers');
+            bar.scrollIntoView({block: 'center'});
+            const box = bar.getBoundingClientRect();
+            return [box.left + 2, box.top + box.height / 2]
+            """);
+    browser.tap(at.get(0).asDouble(), at.get(1).asDouble());
+    String told = text("#why");
+    assertThat(told).contains("first perfect flowers", "plan.season:");
+    assertThat(
+            browser.run("return document.querySelectorAll('#why details[open] li').length").asInt())
+        .isGreaterThan(3);
+    assertThat(browser.run("return document.querySelectorAll('.line.cited').length").asInt())
+        .as("lines of the plan that it rests on")
+        .isGreaterThan(0);
+    nothingIsAmiss();
+  }
+
+  @Test
+  void aLineOfThePlanTellsWhatRestsOnItAndLeadsThere() {
+    browser.open(page);
+    browser.run("document.querySelector('[data-line]').click()");
+    assertThat(text("#why")).contains("On it rest");
+    browser.run("document.querySelector('#why .go').click()");
+    assertThat(browser.run("return document.querySelectorAll('#why details').length").asInt())
+        .isGreaterThan(0);
+    nothingIsAmiss();
+  }
+
+  private static String text(String selector) {
+    return browser.run("return document.querySelector(arguments[0]).innerText", selector).asText();
+  }
+
+  @Test
+  void theKeysReachEverythingAndCloseWhatTheyOpened() {
+    browser.open(muddle);
+    int wanted =
+        browser
+            .run(
+                """
+                window.reached = new Set();
+                document.addEventListener('focusin', e => window.reached.add(e.target));
+                window.all = Array.from(document.querySelectorAll('a[href], button, summary'))
+                  .filter(e => e.checkVisibility());
+                return window.all.length
+                """)
+            .asInt();
+    for (int i = 0; i < wanted + 2; i++) {
+      browser.key("Tab");
+    }
+    JsonNode missed =
+        browser.run(
+            "return window.all.filter(e => !window.reached.has(e)).map(e => e.outerHTML.slice(0, 200))");
+    assertThat(missed).as("not reached").isEmpty();
+
+    browser.run("document.querySelector('.row').focus()");
+    browser.key("ArrowDown");
+    browser.key("Enter");
+    assertThat(browser.run("return document.getElementById('why').hidden").asBoolean()).isFalse();
+    assertThat(focused()).isEqualTo("why-title");
+    browser.key("Escape");
+    assertThat(browser.run("return document.getElementById('why').hidden").asBoolean()).isTrue();
+    assertThat(
+            browser
+                .run(
+                    "return Array.from(document.querySelectorAll('.row')).indexOf(document.activeElement)")
+                .asInt())
+        .isEqualTo(1);
+    nothingIsAmiss();
+  }
+
+  private static String focused() {
+    return browser.run("return document.activeElement.id").asText();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"false, 1280", "true, 1280", "false, 360", "true, 360"})
+  void axeFindsNothingSerious(boolean dark, int width) {
+    browser.resize(width, 800);
+    browser.dark(dark);
+    browser.open(muddle);
+    browser.run("document.querySelector('.row').click()");
+    browser.run(OutsideTools.axe());
+    JsonNode found =
+        browser.runAsync(
+            """
+            const done = arguments[arguments.length - 1];
+            axe.run(document, {resultTypes: ['violations']}).then(r => done(r.violations
+              .filter(v => v.impact === 'serious' || v.impact === 'critical')
+              .map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary).join(' | '))))
+            """);
+    assertThat(strings(found)).isEmpty();
+  }
+
+  private static List<String> strings(JsonNode array) {
+    List<String> strings = new ArrayList<>();
+    array.forEach(n -> strings.add(n.asText()));
+    return strings;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"page", "muddle", "hostile"})
+  void nothingOverflowsATelephone(String which) {
+    browser.resize(360, 740);
+    browser.open(which.equals("page") ? page : which.equals("muddle") ? muddle : hostile);
+    browser.run("document.querySelectorAll('details').forEach(d => d.open = true)");
+    assertThat(browser.run("return document.documentElement.scrollWidth").asInt())
+        .isLessThanOrEqualTo(360);
+    browser.run("document.querySelector('.row').click()");
+    browser.run("document.querySelectorAll('details').forEach(d => d.open = true)");
+    JsonNode wide =
+        browser.run(
+            """
+            return Array.from(document.querySelectorAll('body *'))
+              .filter(e => !e.closest('svg') && e.getBoundingClientRect().right > 361)
+              .filter(e => !e.classList.contains('unseen') && e.checkVisibility())
+              .map(e => e.outerHTML.slice(0, 120))
+            """);
+    assertThat(strings(wide)).isEmpty();
+  }
+
+  @Test
+  void aHostilePlanShowsItsTextAndRunsNothing() {
+    browser.open(hostile);
+    browser.run(
+        "document.querySelectorAll('.row, .go, .garden a').forEach(e => e.dispatchEvent(new MouseEvent('click', {bubbles: true, cancelable: true})))");
+    assertThat(browser.run("return document.title").asText())
+        .contains(Hostile.SCRIPT)
+        .isNotEqualTo("run");
+    assertThat(browser.run("return document.querySelectorAll('img, script').length").asInt())
+        .as("the data and the script of ours")
+        .isEqualTo(2);
+    assertThat(text("h1")).contains("</title>" + Hostile.SCRIPT);
+    assertThat(text("#season"))
+        .contains("</script>" + Hostile.SCRIPT, "& &amp; &lt; {{data}} ${7*7} back");
+    assertThat(
+            browser
+                .run("return document.querySelectorAll('[onclick], [onload], [onerror]').length")
+                .asInt())
+        .isZero();
+    nothingIsAmiss();
+  }
+
+  @Test
+  void itPrints() {
+    browser.open(page);
+    assertThat(Browser.pages(browser.print(21, 29.7))).isBetween(4, 30);
+  }
+}
