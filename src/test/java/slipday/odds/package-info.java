@@ -1,3 +1,4 @@
+/** Tests of how many, and of counts against ratios. */
 @NullMarked
 package slipday.odds;
 
