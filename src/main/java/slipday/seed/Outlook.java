@@ -7,6 +7,7 @@ import java.util.Optional;
 import slipday.garden.CropFacts;
 import slipday.garden.Lot;
 import slipday.genetics.SeedLife;
+import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Reasoned;
 
@@ -29,6 +30,22 @@ public record Outlook(
 
   public Outlook {
     reckoning = List.copyOf(reckoning);
+  }
+
+  /**
+   * The storage life that all is reckoned with, in years: the middle of what the crop says, since
+   * nobody says where in it a lot falls.
+   */
+  public static double life(Range keeps) {
+    return keeps.middle();
+  }
+
+  /** {@code 5 years}; of a range also what is reckoned with. */
+  public static String words(Range keeps) {
+    String years = keeps.isSingle() && keeps.low() == 1 ? " year" : " years";
+    return keeps
+        + years
+        + (keeps.isSingle() ? "" : " (" + Quantity.plain(life(keeps)) + " are reckoned with)");
   }
 
   /** What the seed was, and in which year. */
@@ -77,7 +94,7 @@ public record Outlook(
 
   private static Outlook aged(Lot lot, Start start, Range keeps, int season) {
     int years = Math.max(0, season - start.year);
-    double life = keeps.middle();
+    double life = life(keeps);
     Optional<Reasoned<Double>> least = lot.line().facts().get(CropFacts.LEAST_GERMINATION);
     double floor = least.map(Reasoned::value).orElse(HALF);
     double until = start.year + Math.floor(SeedLife.yearsUntil(floor, start.germination, life));
@@ -88,8 +105,8 @@ public record Outlook(
             + years
             + (years == 1 ? " year" : " years")
             + " since, and such seed keeps "
-            + keeps
-            + " years.");
+            + words(keeps)
+            + ".");
     reckoning.add(
         String.format(
             Locale.ROOT,

@@ -159,6 +159,20 @@ class SeedBoxTest {
     assertThat(old.outlook().reckoning().get(0)).startsWith("18 of 20 came up in its test of 2027");
   }
 
+  /** A life told as a range is reckoned with at its middle, and said so. */
+  @Test
+  void aRangeOfLivesIsReckonedWithAtItsMiddle() {
+    String line = "crop own\n  of moschata\n  seed keeps ";
+    String seed = "\nline x\n  is a own\nlot seed\n  of x\n  harvested 2021\n";
+    SeedLot ranged = lot(garden(line + "3 to 7 years" + seed), "seed", OptionalInt.empty());
+    SeedLot single = lot(garden(line + "5 years" + seed), "seed", OptionalInt.empty());
+    assertThat(ranged.outlook().germination()).isEqualTo(single.outlook().germination());
+    assertThat(ranged.outlook().growOnBy()).isEqualTo(single.outlook().growOnBy());
+    assertThat(ranged.outlook().reckoning().get(0))
+        .endsWith("6 years since, and such seed keeps 3 to 7 years (5 are reckoned with).");
+    assertThat(single.outlook().reckoning().get(0)).endsWith("such seed keeps 5 years.");
+  }
+
   @Test
   void nothingTold() {
     SeedLot seed = lot(garden("lot seed\n  of p\n"), "seed", OptionalInt.of(3));

@@ -13,6 +13,7 @@ import slipday.measure.Range;
 import slipday.measure.Reasoned;
 import slipday.rules.Reporter;
 import slipday.season.Season;
+import slipday.seed.Outlook;
 
 /**
  * A lot grown this season, with the age of its seed.
@@ -41,6 +42,11 @@ record GrownLot(Lot lot, List<Planting> plantings, int age, Reasoned<Range> keep
                     .facts()
                     .get(CropFacts.SEED_KEEPS)
                     .map(k -> new GrownLot(lot, plantings, year - harvested.value(), k, year)));
+  }
+
+  /** Years that such seed keeps, as all is reckoned with. */
+  double life() {
+    return Outlook.life(keeps.value());
   }
 
   /** Whether a test of this season or the last says what the seed is still worth. */

@@ -22,8 +22,8 @@ public final class OldSeedUntested implements Rule {
   @Override
   public void check(Season season, Reporter reporter) {
     GrownLot.aged(season)
-        .filter(g -> g.age() <= g.keeps().value().high())
-        .filter(g -> g.age() * 2 > g.keeps().value().low() && g.age() > 1 && !g.lateTest())
+        .filter(g -> g.age() <= g.life())
+        .filter(g -> g.age() * 2 > g.life() && g.age() > 1 && !g.lateTest())
         .forEach(g -> found(g, reporter));
   }
 

@@ -6,6 +6,7 @@ import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
 import slipday.season.Season;
+import slipday.seed.Outlook;
 
 /** Seed is older than its kind keeps, and no late test says that it is still good. */
 public final class SeedTooOld implements Rule {
@@ -22,7 +23,7 @@ public final class SeedTooOld implements Rule {
   @Override
   public void check(Season season, Reporter reporter) {
     GrownLot.aged(season)
-        .filter(g -> g.age() > g.keeps().value().high() && !g.lateTest())
+        .filter(g -> g.age() > g.life() && !g.lateTest())
         .forEach(g -> found(g, reporter));
   }
 
@@ -36,8 +37,8 @@ public final class SeedTooOld implements Rule {
                 + " is "
                 + Words.count(grown.age(), "year", "years")
                 + " old, and such seed keeps "
-                + grown.keeps().value()
-                + " years.");
+                + Outlook.words(grown.keeps().value())
+                + ".");
     grown
         .concerning(report)
         .fact(grown.keeps().reason())
