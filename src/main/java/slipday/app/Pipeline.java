@@ -46,7 +46,12 @@ public final class Pipeline {
 
   /** Checks the plan in a file. */
   public Checked check(Path path, String name) {
-    return checked(texts.read(path, name), path);
+    return checked(texts.read(path, name), path, true);
+  }
+
+  /** Text and names alone, quick enough for every keystroke: the season is not reckoned. */
+  public Checked names(Path path, String name) {
+    return checked(texts.read(path, name), path, false);
   }
 
   /**
@@ -56,7 +61,7 @@ public final class Pipeline {
    */
   public Checked check(InputStream in, String name, Path path) {
     Outcome<Optional<Source>> read = FileTexts.read(in, name);
-    return checked(read, path);
+    return checked(read, path, true);
   }
 
   /**
@@ -82,11 +87,11 @@ public final class Pipeline {
             });
   }
 
-  private Checked checked(Outcome<Optional<Source>> read, Path path) {
+  private Checked checked(Outcome<Optional<Source>> read, Path path, boolean season) {
     Path absolute = path.toAbsolutePath().normalize();
     Path folder = absolute.getParent() == null ? absolute : absolute.getParent();
     return read.value()
-        .map(source -> check(new PlanSource(source, folder), absolute))
+        .map(source -> check(new PlanSource(source, folder), absolute, season))
         .orElseGet(() -> unusable(read.findings()));
   }
 
@@ -94,7 +99,7 @@ public final class Pipeline {
     return new Checked(false, List.of(), Optional.empty(), Optional.empty(), findings);
   }
 
-  private Checked check(PlanSource plan, Path path) {
+  private Checked check(PlanSource plan, Path path, boolean reckoned) {
     Outcome<Loader.Loaded> loaded = Loader.load(texts, plan, path, includesOutside);
     List<Finding> findings = new ArrayList<>(loaded.findings());
     Outcome<Optional<Garden>> garden = garden(loaded.value());
@@ -105,9 +110,10 @@ public final class Pipeline {
       Garden g = garden.value().get();
       Ahead.of(g.record(), today).ifPresent(findings::add);
       Optional<Site.WeatherFile> file = g.site().weather();
-      Optional<WeatherRecord> record = file.flatMap(f -> weather(f, plan, findings));
+      Optional<WeatherRecord> record =
+          file.filter(f -> reckoned).flatMap(f -> weather(f, plan, findings));
       boolean weatherSound = file.isEmpty() || record.isPresent();
-      if (sound && weatherSound) {
+      if (sound && weatherSound && reckoned) {
         season = Optional.of(SeasonBuilder.build(g, SiteClimate.of(g.site(), g.season(), record)));
         findings.addAll(Checker.check(season.get()));
       }

@@ -84,6 +84,11 @@ public enum Kind {
     return kind;
   }
 
+  /** The kind that a message names so. */
+  static Optional<Kind> expectedAs(String expected) {
+    return Arrays.stream(values()).filter(k -> k.expected.equals(expected)).findFirst();
+  }
+
   public String word() {
     return word;
   }
@@ -104,7 +109,7 @@ public enum Kind {
   }
 
   /** Every word of every unit it takes. */
-  List<String> unitWords() {
+  public List<String> unitWords() {
     return Arrays.stream(Unit.values())
         .filter(this::takes)
         .map(Unit::dimension)

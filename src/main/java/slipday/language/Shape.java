@@ -1,8 +1,10 @@
 package slipday.language;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -53,6 +55,48 @@ public final class Shape {
       explaining.expect(end, "the end of the line");
     }
     return new Match(Optional.empty(), Optional.of(explaining.failure()));
+  }
+
+  /**
+   * What can stand after words that are right as far as they go.
+   *
+   * @param from index of the first word that belongs to this shape
+   */
+  public Next next(List<Word> words, int from) {
+    Attempt attempt = new Attempt(words, this, true);
+    whole.match(attempt, from);
+    Failure failure = attempt.failure();
+    return failure.at() == words.size() ? Next.of(failure.expected()) : Next.NONE;
+  }
+
+  /** The kind of value each placeholder takes, by its name. */
+  public Map<String, Kind> kinds() {
+    Map<String, Kind> kinds = new HashMap<>();
+    whole.kinds(kinds);
+    return kinds;
+  }
+
+  /**
+   * What can stand at a place.
+   *
+   * @param words that stand for themselves, a comma and {@code %} among them
+   * @param kinds of values
+   */
+  public record Next(List<String> words, List<Kind> kinds) {
+    static final Next NONE = new Next(List.of(), List.of());
+
+    private static Next of(List<String> expected) {
+      List<String> words = new ArrayList<>();
+      List<Kind> kinds = new ArrayList<>();
+      for (String what : expected) {
+        Optional<Kind> kind = Kind.expectedAs(what);
+        kind.ifPresent(kinds::add);
+        if (kind.isEmpty()) {
+          words.add(what.equals("a comma") ? "," : what.replace("`", ""));
+        }
+      }
+      return new Next(words, kinds);
+    }
   }
 
   /** Whether a word stands for itself somewhere in this shape. */
@@ -151,11 +195,19 @@ public final class Shape {
   /** A piece of a shape. {@code match} gives the index after it, or -1. */
   sealed interface Part {
     int match(Attempt attempt, int at);
+
+    /** Adds the kinds of the placeholders in it. */
+    void kinds(Map<String, Kind> kinds);
   }
 
   record Literal(String word, String shown) implements Part {
     Literal(String word) {
       this(word, word.equals(",") ? "a comma" : "`" + word + "`");
+    }
+
+    @Override
+    public void kinds(Map<String, Kind> kinds) {
+      // A word that stands for itself takes no value.
     }
 
     @Override
@@ -172,12 +224,22 @@ public final class Shape {
 
   record Placeholder(Kind kind, String name) implements Part {
     @Override
+    public void kinds(Map<String, Kind> kinds) {
+      kinds.put(name, kind);
+    }
+
+    @Override
     public int match(Attempt attempt, int at) {
       return ValueReader.read(kind, name, attempt, at);
     }
   }
 
   record Sequence(List<Part> parts) implements Part {
+    @Override
+    public void kinds(Map<String, Kind> kinds) {
+      parts.forEach(p -> p.kinds(kinds));
+    }
+
     @Override
     public int match(Attempt attempt, int from) {
       int at = from;
@@ -193,6 +255,11 @@ public final class Shape {
 
   record Maybe(Part part) implements Part {
     @Override
+    public void kinds(Map<String, Kind> kinds) {
+      part.kinds(kinds);
+    }
+
+    @Override
     public int match(Attempt attempt, int at) {
       int before = attempt.bound.size();
       int end = part.match(attempt, at);
@@ -205,6 +272,11 @@ public final class Shape {
   }
 
   record Repeated(Part part) implements Part {
+    @Override
+    public void kinds(Map<String, Kind> kinds) {
+      part.kinds(kinds);
+    }
+
     @Override
     public int match(Attempt attempt, int from) {
       int at = from;
@@ -222,6 +294,11 @@ public final class Shape {
 
   /** One of several; the one that takes most words wins. */
   record OneOf(String name, List<String> phrases, List<Part> parts) implements Part {
+    @Override
+    public void kinds(Map<String, Kind> kinds) {
+      parts.forEach(p -> p.kinds(kinds));
+    }
+
     @Override
     public int match(Attempt attempt, int at) {
       int before = attempt.bound.size();

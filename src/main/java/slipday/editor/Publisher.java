@@ -1,0 +1,142 @@
+package slipday.editor;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.services.LanguageClient;
+import slipday.app.Checked;
+import slipday.finding.Finding;
+
+/**
+ * Tells findings as one types: mistakes of text and names at once, those of the season when typing
+ * pauses.
+ */
+final class Publisher implements AutoCloseable {
+  private static final long PAUSE_MILLIS = 150;
+
+  private final Workspace workspace;
+  private final LanguageClient client;
+  private final Consumer<Throwable> log;
+  private final Runnable reckoned;
+  private final ScheduledExecutorService worker =
+      Executors.newSingleThreadScheduledExecutor(
+          task -> {
+            Thread thread = new Thread(task, "findings");
+            thread.setDaemon(true);
+            return thread;
+          });
+  private final AtomicLong state = new AtomicLong();
+  private final Map<Path, List<Finding>> findings = new HashMap<>();
+  private final Map<Path, Set<Path>> told = new HashMap<>();
+
+  /**
+   * @param reckoned run when a season has been reckoned anew
+   */
+  Publisher(
+      Workspace workspace, LanguageClient client, Consumer<Throwable> log, Runnable reckoned) {
+    this.workspace = workspace;
+    this.client = client;
+    this.log = log;
+    this.reckoned = reckoned;
+  }
+
+  /** Something was typed, opened, closed or saved. */
+  void changed() {
+    long now = state.incrementAndGet();
+    run(0, () -> names(now));
+    run(PAUSE_MILLIS, () -> season(now));
+  }
+
+  private void run(long delay, Runnable task) {
+    worker.schedule(
+        () -> {
+          try {
+            task.run();
+          } catch (RuntimeException | StackOverflowError e) {
+            log.accept(e);
+          }
+        },
+        delay,
+        TimeUnit.MILLISECONDS);
+  }
+
+  /** Mistakes of text and names hide the season's findings, as they do on the command line. */
+  private void names(long now) {
+    if (state.get() != now) {
+      return;
+    }
+    for (Path plan : workspace.plans()) {
+      List<Finding> found = workspace.study(plan).findings();
+      if (!found.isEmpty() || !findings.containsKey(plan)) {
+        tell(plan, found);
+      }
+    }
+    findings.keySet().stream()
+        .filter(p -> !workspace.plans().contains(p))
+        .toList()
+        .forEach(this::withdraw);
+  }
+
+  private void season(long now) {
+    for (Path plan : workspace.plans()) {
+      if (state.get() != now) {
+        return;
+      }
+      Checked checked = workspace.reckon(plan);
+      if (state.get() == now) {
+        tell(plan, checked.findings());
+        reckoned.run();
+      }
+    }
+  }
+
+  private void tell(Path plan, List<Finding> found) {
+    synchronized (findings) {
+      findings.put(plan, found);
+    }
+    Map<Path, List<Diagnostic>> byFile = Diagnostics.of(plan, found);
+    Set<Path> files = new TreeSet<>(workspace.study(plan).files().keySet());
+    files.addAll(byFile.keySet());
+    Set<Path> before = told.getOrDefault(plan, Set.of());
+    told.put(plan, files);
+    for (Path file : files) {
+      publish(file, byFile.getOrDefault(file, List.of()));
+    }
+    before.stream().filter(f -> !files.contains(f)).forEach(f -> publish(f, List.of()));
+  }
+
+  private void withdraw(Path plan) {
+    synchronized (findings) {
+      findings.remove(plan);
+    }
+    Set<Path> files = told.getOrDefault(plan, Set.of());
+    told.remove(plan);
+    files.forEach(f -> publish(f, List.of()));
+  }
+
+  private void publish(Path file, List<Diagnostic> diagnostics) {
+    client.publishDiagnostics(new PublishDiagnosticsParams(Where.uri(file), diagnostics));
+  }
+
+  /** The findings told last of a plan. */
+  List<Finding> told(Path plan) {
+    synchronized (findings) {
+      return findings.getOrDefault(plan, List.of());
+    }
+  }
+
+  @Override
+  public void close() {
+    worker.shutdownNow();
+  }
+}
