@@ -22,7 +22,7 @@
  *    change    what differs between two states of a plan
  * 6  output    findings, tables, calendar, data: outputs never compute
  * 7  app       the one pipeline: load, parse, resolve, season, check
- * 8  command   the door
+ * 8  command   the door                      editor    the language server, the other door
  * </pre>
  */
 @NullMarked

@@ -11,6 +11,7 @@ import java.util.function.BooleanSupplier;
  * What a run reads and writes; no command touches the process's own.
  *
  * @param out results
+ * @param bytes where results go in the end, for what is not text
  * @param err messages
  * @param env the environment's variables
  * @param folder the folder names of files are relative to
@@ -19,6 +20,7 @@ import java.util.function.BooleanSupplier;
 record Streams(
     InputStream in,
     Sink out,
+    OutputStream bytes,
     Sink err,
     Map<String, String> env,
     Path folder,
@@ -30,7 +32,7 @@ record Streams(
       Map<String, String> env,
       Path folder,
       BooleanSupplier onTerminal) {
-    return new Streams(in, new Sink(out), new Sink(err), env, folder, onTerminal);
+    return new Streams(in, new Sink(out), out, new Sink(err), env, folder, onTerminal);
   }
 
   /**

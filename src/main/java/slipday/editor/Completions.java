@@ -30,6 +30,14 @@ import slipday.syntax.WordKind;
 
 /** What can be typed next, out of the one table of clauses and the names there are. */
 final class Completions {
+  private static final List<Symbols.Group> NAMED =
+      List.of(
+          Symbols.Group.LINE,
+          Symbols.Group.SEED,
+          Symbols.Group.BED,
+          Symbols.Group.CROP,
+          Symbols.Group.OTHER);
+
   private final Study study;
   private final Supplier<Optional<CropBook>> crops;
   private final Typed typed;
@@ -76,8 +84,10 @@ final class Completions {
     if (verb.isPresent()) {
       values(verb.get().shape(), words, 1 + verb.get().words().size());
     }
-    Clauses.all().stream().filter(Clause::isDated).filter(c -> goesOn(c, rest)).forEach(
-        c -> clause(c, rest.size()));
+    Clauses.all().stream()
+        .filter(Clause::isDated)
+        .filter(c -> goesOn(c, rest))
+        .forEach(c -> clause(c, rest.size()));
   }
 
   private void rest(List<Word> words) {
@@ -121,9 +131,7 @@ final class Completions {
   private void values(Shape shape, List<Word> words, int from) {
     Shape.Next next = shape.next(words, from);
     boolean figure =
-        !words.isEmpty()
-            && words.size() > from
-            && words.get(words.size() - 1).is(WordKind.NUMBER);
+        !words.isEmpty() && words.size() > from && words.get(words.size() - 1).is(WordKind.NUMBER);
     for (String word : next.words()) {
       if (Character.isLetter(word.charAt(0))) {
         add(word, CompletionItemKind.EnumMember, "", "", "");
@@ -145,6 +153,11 @@ final class Completions {
 
   private void names(Kind kind) {
     switch (kind) {
+      case NAME -> {
+        for (Symbols.Group group : NAMED) {
+          declared(group, group.name().toLowerCase(Locale.ROOT));
+        }
+      }
       case BED -> declared(Symbols.Group.BED, "bed");
       case LINE -> declared(Symbols.Group.LINE, "line");
       case LOT, PLANTING -> declared(Symbols.Group.SEED, kind.word());
@@ -154,8 +167,9 @@ final class Completions {
       }
       case CROP -> crops.get().ifPresent(book -> book.crops().values().forEach(this::crop));
       case SPECIES -> crops.get().ifPresent(b -> b.species().values().forEach(this::species));
-      case RULE -> RuleCatalog.rules().forEach(
-          r -> add(r.id(), CompletionItemKind.EnumMember, "rule", "", ""));
+      case RULE ->
+          RuleCatalog.rules()
+              .forEach(r -> add(r.id(), CompletionItemKind.EnumMember, "rule", "", ""));
       default -> {
         // Figures and texts are the gardener's own.
       }
@@ -164,8 +178,7 @@ final class Completions {
 
   private void declared(Symbols.Group group, String what) {
     for (String name : study.symbols().declared(group)) {
-      Symbols.Symbol symbol =
-          new Symbols.Symbol(group, name.toLowerCase(Locale.ROOT), 0);
+      Symbols.Symbol symbol = new Symbols.Symbol(group, name.toLowerCase(Locale.ROOT), 0);
       String line =
           study
               .symbols()

@@ -330,7 +330,9 @@ final class Documents implements TextDocumentService {
     boolean here =
         finding.place().filter(l -> l.span().source().name().equals(source.name())).isPresent();
     Range place = Diagnostics.range(finding);
-    return here && !before(place.getEnd(), range.getStart()) && !before(range.getEnd(), place.getStart());
+    return here
+        && !before(place.getEnd(), range.getStart())
+        && !before(range.getEnd(), place.getStart());
   }
 
   private static boolean before(Position a, Position b) {

@@ -101,8 +101,7 @@ final class Hints {
                     questions.find(p.name(), e.id()).stream()
                         .map(q -> e.words() + " " + q.answer()))
             .collect(Collectors.joining(" · "));
-    InlayHint hint =
-        new InlayHint(Where.position(at.source(), at.end()), Either.forLeft(label));
+    InlayHint hint = new InlayHint(Where.position(at.source(), at.end()), Either.forLeft(label));
     hint.setPaddingLeft(true);
     String reasons = asked.stream().map(why::text).collect(Collectors.joining("\n"));
     hint.setTooltip(

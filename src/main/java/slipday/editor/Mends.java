@@ -35,7 +35,8 @@ import slipday.source.Span;
 final class Mends {
   private static final Pattern NEAR = Pattern.compile("Did you mean `([^`]+)`\\?");
   private static final Pattern WORD = Pattern.compile("[\\p{L}%]+");
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
   private static final String COVERED = "cover the chosen";
 
   /** Rules that covered flowers would satisfy. */
@@ -68,7 +69,8 @@ final class Mends {
   private void nearest(Finding finding, List<CodeAction> mends) {
     Matcher near = NEAR.matcher(finding.help());
     if (near.find()) {
-      own(finding).ifPresent(s -> add(mends, finding, "Write `" + near.group(1) + "`", s, near.group(1)));
+      own(finding)
+          .ifPresent(s -> add(mends, finding, "Write `" + near.group(1) + "`", s, near.group(1)));
     }
   }
 
@@ -125,8 +127,9 @@ final class Mends {
   /** A day the gardener fixed, to the nearest one that meets every condition. */
   private void shift(Finding finding, List<CodeAction> mends) {
     Optional<PlantingSeason> planting = season.flatMap(s -> s.planting(finding.subject()));
-    if (planting.isEmpty() || !finding.level().equals(slipday.finding.Level.ERROR)
-        && !finding.level().equals(slipday.finding.Level.WARNING)) {
+    if (planting.isEmpty()
+        || !finding.level().equals(slipday.finding.Level.ERROR)
+            && !finding.level().equals(slipday.finding.Level.WARNING)) {
       return;
     }
     DateChoice choice = planting.get().choice();
@@ -144,7 +147,12 @@ final class Mends {
         written.ifPresent(
             v -> {
               String text = DAY.format(day.get());
-              add(mends, finding, "Shift to " + text + ", the nearest day that fits", v.span(), text);
+              add(
+                  mends,
+                  finding,
+                  "Shift to " + text + ", the nearest day that fits",
+                  v.span(),
+                  text);
             });
       }
     }
@@ -179,8 +187,7 @@ final class Mends {
     add(mends, finding, title, at, "\n" + line);
   }
 
-  private void add(
-      List<CodeAction> mends, Finding finding, String title, Span span, String text) {
+  private void add(List<CodeAction> mends, Finding finding, String title, Span span, String text) {
     CodeAction action = new CodeAction(title);
     action.setKind(CodeActionKind.QuickFix);
     action.setDiagnostics(List.of(Diagnostics.of(finding)));

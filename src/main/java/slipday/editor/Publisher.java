@@ -58,6 +58,9 @@ final class Publisher implements AutoCloseable {
   }
 
   private void run(long delay, Runnable task) {
+    if (worker.isShutdown()) {
+      return;
+    }
     worker.schedule(
         () -> {
           try {
@@ -137,6 +140,7 @@ final class Publisher implements AutoCloseable {
 
   @Override
   public void close() {
-    worker.shutdownNow();
+    // What is being told is told to its end: an interrupt would break the stream.
+    worker.shutdown();
   }
 }

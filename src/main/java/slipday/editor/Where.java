@@ -18,8 +18,7 @@ final class Where {
   }
 
   static Range range(Span span) {
-    return new Range(
-        position(span.source(), span.start()), position(span.source(), span.end()));
+    return new Range(position(span.source(), span.start()), position(span.source(), span.end()));
   }
 
   static Location location(Span span) {

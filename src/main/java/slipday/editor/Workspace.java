@@ -75,8 +75,7 @@ final class Workspace {
   /** The plan a file belongs to, read and its names looked up; the season is not reckoned. */
   synchronized Study study(Path path) {
     Path plan = planOf.computeIfAbsent(path, this::findPlan);
-    return studies.computeIfAbsent(
-        plan, p -> Study.of(p, pipeline().names(p, Where.name(p))));
+    return studies.computeIfAbsent(plan, p -> Study.of(p, pipeline().names(p, Where.name(p))));
   }
 
   /** The plans of all open files. */

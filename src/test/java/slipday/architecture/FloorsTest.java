@@ -59,6 +59,11 @@ class FloorsTest {
   }
 
   @ArchTest
+  static void theEditorsProtocolStaysWithTheEditor(JavaClasses all) {
+    onlyIn("slipday.editor..", "org.eclipse.lsp4j..").check(all);
+  }
+
+  @ArchTest
   static void sparseMatricesStayWithGenetics(JavaClasses all) {
     onlyIn("slipday.genetics..", "org.ejml..").check(all);
   }

@@ -1,0 +1,4 @@
+@NullMarked
+package slipday.editor;
+
+import org.jspecify.annotations.NullMarked;
