@@ -1,24 +1,26 @@
 package slipday.garden;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slipday.finding.Finding;
+import slipday.garden.record.KnownTraits;
 import slipday.language.Block;
-import slipday.language.Bound;
-import slipday.language.BoundClause;
 import slipday.language.PlanClauses;
-import slipday.language.Value;
 
 /** Goals of lines, and allowances. */
 final class GoalResolver {
   private final Names<Line> lines;
   private final Names<Goal> goals;
+  private final AimReader aims;
   private final InheritanceReader inheritance;
 
-  GoalResolver(List<Finding> findings, Names<Line> lines) {
+  /**
+   * @param traits that can be aimed at
+   */
+  GoalResolver(List<Finding> findings, Names<Line> lines, KnownTraits traits) {
     this.lines = lines;
     this.goals = new Names<>("goal", findings);
+    this.aims = new AimReader(findings, traits);
     this.inheritance = new InheritanceReader(findings);
   }
 
@@ -34,47 +36,15 @@ final class GoalResolver {
     if (line.isEmpty()) {
       return;
     }
-    List<Goal.Aim> aims = new ArrayList<>();
-    for (BoundClause clause : block.clauses()) {
-      aim(clause).ifPresent(aims::add);
-    }
     goals.add(
         new Goal(
             line.get(),
-            aims,
+            aims.aims(block),
             block.every(PlanClauses.REFUSE).map(c -> c.bound().name("fault").text()).toList(),
             block.find(PlanClauses.PARENTS).map(c -> c.bound().count("count")),
             inheritance.heritabilities(block, line.get()),
             inheritance.correlations(block),
             new Places(block)));
-  }
-
-  private static Optional<Goal.Aim> aim(BoundClause clause) {
-    Goal.Way way;
-    if (clause.clause().equals(PlanClauses.RAISE)) {
-      way = Goal.Way.RAISE;
-    } else if (clause.clause().equals(PlanClauses.LOWER)) {
-      way = Goal.Way.LOWER;
-    } else if (clause.clause().equals(PlanClauses.KEEP_AT)) {
-      way = Goal.Way.KEEP;
-    } else {
-      return Optional.empty();
-    }
-    Bound b = clause.bound();
-    Goal.Figure at = b.has("amount") ? figure(b, "amount") : figure(b, "number");
-    Optional<Goal.Figure> to = b.has("high") ? Optional.of(figure(b, "high")) : Optional.empty();
-    double weight = b.has("weight") ? b.number("weight") : 1;
-    boolean orMore = clause.span().text().contains("or more");
-    return Optional.of(
-        new Goal.Aim(b.name("trait").text(), way, at, to, orMore, weight, clause.span()));
-  }
-
-  private static Goal.Figure figure(Bound b, String name) {
-    Value value = b.find(name).orElseThrow();
-    if (value instanceof Value.Amount amount) {
-      return new Goal.Figure(amount.quantity().amount(), Optional.of(amount.quantity()));
-    }
-    return new Goal.Figure(b.number(name), Optional.empty());
   }
 
   static Optional<Allowance> allowance(Block block) {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
 import slipday.garden.record.GardenRecord;
+import slipday.garden.record.KnownTraits;
 import slipday.garden.record.RecordResolver;
 import slipday.language.Block;
 import slipday.language.BoundFile;
@@ -71,7 +72,8 @@ public final class Resolver {
     of(Declaration.GROW).forEach(plantings::planting);
     of(Declaration.CROSS).forEach(plantings::cross);
     plantings.checkNamesOfPlantings();
-    GoalResolver goals = new GoalResolver(findings, seed.lines());
+    GoalResolver goals =
+        new GoalResolver(findings, seed.lines(), KnownTraits.of(of(Declaration.TRAIT).toList()));
     of(Declaration.GOAL).forEach(goals::goal);
     Optional<GardenRecord> recorded =
         record

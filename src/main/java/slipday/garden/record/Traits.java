@@ -19,7 +19,7 @@ import slipday.source.Span;
 
 /** The traits that can be recorded: those every gardener has, and the plan's own. */
 final class Traits {
-  private static final List<String> SCORES =
+  static final List<String> SCORES =
       List.of(
           "flavour",
           "texture",
@@ -31,7 +31,7 @@ final class Traits {
           "keeping",
           "vigour",
           "netting");
-  private static final List<String> LENGTHS =
+  static final List<String> LENGTHS =
       List.of("length", "width", "height", "girth", "flesh", "cavity", "rind", "vine");
 
   private final List<Finding> findings;

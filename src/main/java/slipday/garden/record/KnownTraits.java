@@ -1,0 +1,85 @@
+package slipday.garden.record;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import slipday.language.Block;
+import slipday.language.BoundClause;
+import slipday.language.PlanClauses;
+import slipday.measure.Dimension;
+import slipday.measure.Range;
+import slipday.measure.Unit;
+
+/** Every trait that can be recorded, weighed or counted, and so aimed at. */
+public final class KnownTraits {
+  private static final String SHORT_WEIGHT = "weight";
+
+  private final Map<String, Kind> kinds = new TreeMap<>();
+
+  /**
+   * What a figure of a trait is.
+   *
+   * @param dimension empty for points and counts
+   * @param unitNeeded whether a bare number says too little
+   * @param scale of its points, where the plan declares it
+   */
+  public record Kind(Optional<Dimension> dimension, boolean unitNeeded, Optional<Range> scale) {}
+
+  private KnownTraits() {}
+
+  /**
+   * @param declared the plan's own traits
+   */
+  public static KnownTraits of(List<Block> declared) {
+    KnownTraits traits = new KnownTraits();
+    traits.measured("sweetness", Dimension.SWEETNESS, true);
+    traits.measured("fruit weight", Dimension.MASS, true);
+    traits.measured(SHORT_WEIGHT, Dimension.MASS, true);
+    traits.measured("days to ripe", Dimension.TIME, false);
+    traits.counted("fruits per plant", Optional.empty());
+    Traits.SCORES.forEach(s -> traits.counted(s, Optional.empty()));
+    Traits.LENGTHS.forEach(l -> traits.measured(l, Dimension.LENGTH, true));
+    declared.forEach(traits::declare);
+    return traits;
+  }
+
+  private void measured(String name, Dimension dimension, boolean unitNeeded) {
+    kinds.put(name, new Kind(Optional.of(dimension), unitNeeded, Optional.empty()));
+  }
+
+  private void counted(String name, Optional<Range> scale) {
+    kinds.put(name, new Kind(Optional.empty(), false, scale));
+  }
+
+  private void declare(Block block) {
+    if (block.head().isEmpty()) {
+      return;
+    }
+    String name = key(block.head().get().name("name").text());
+    Optional<Unit> unit =
+        block.find(PlanClauses.UNIT).flatMap(c -> Unit.named(c.bound().name("unit").text()));
+    if (unit.isPresent()) {
+      measured(name, unit.get().dimension(), true);
+    } else {
+      counted(
+          name, block.find(PlanClauses.SCALE).map(BoundClause::bound).map(b -> b.range("scale")));
+    }
+  }
+
+  /** The name under which figures of a trait are kept. */
+  static String key(String name) {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
+  public Optional<Kind> find(String name) {
+    return Optional.ofNullable(kinds.get(key(name)));
+  }
+
+  public Set<String> names() {
+    return Collections.unmodifiableSet(kinds.keySet());
+  }
+}

@@ -1,0 +1,91 @@
+package slipday.garden.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import slipday.finding.Finding;
+import slipday.garden.Goal;
+
+class GoalsTest {
+  private static List<Finding> findings(String... clauses) {
+    return Recorded.outcome(
+            Recorded.PLAN + "goal amber\n  " + String.join("\n  ", clauses) + "\n", List.of())
+        .findings();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "raise sweetness to 13 brix, matters 5",
+        "raise Sweetness to 13 brix",
+        "lower days to ripe to 36 days",
+        "lower days to ripe to 36",
+        "keep fruit weight at 1.2 kg to 1.8 kg",
+        "keep weight at 800 g to 1 kg",
+        "keep fruits per plant at 3 or more",
+        "raise flavour to 8",
+        "raise net density to 5",
+        "keep length at 20 cm to 9 inch"
+      })
+  void anAimThatFits(String clause) {
+    assertThat(findings(clause)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "raise sweetnes to 13 brix|unknown-name|There is no trait `sweetnes`.|Did you mean `sweetness`?",
+        "raise wingspan to 3|unknown-name|There is no trait `wingspan`.|Declare it with a line such as"
+            + " `trait wingspan`, and record it.",
+        "raise sweetness to 13|unit-missing|`13` does not give `sweetness` its unit.|Write which: brix.",
+        "raise sweetness to 13 kg|unit-wrong|`sweetness` is not measured in `kg`.|It takes brix.",
+        "raise flavour to 8 kg|unit-wrong|`flavour` is not measured in `kg`.|Give it a bare number.",
+        "raise net density to 7|off-scale|`7` is not on the scale of `net density`.|It goes from 0 to 5.",
+        "keep weight at 1.2 kg to 900 g|range-backwards|The first figure of `1.2 kg to 900 g` is larger"
+            + " than the second.|Write the smaller one first.",
+        "keep weight at 1.2 kg to 5|unit-missing|`5` does not give `weight` its unit.|Write which: kg,"
+            + " g, lb or oz."
+      })
+  void anAimThatDoesNot(String clause, String rule, String message, String help) {
+    List<Finding> findings = findings(clause);
+    assertThat(findings).hasSize(1);
+    assertThat(findings.get(0).rule()).isEqualTo(rule);
+    assertThat(findings.get(0).message()).isEqualTo(message);
+    assertThat(findings.get(0).help()).isEqualTo(help);
+  }
+
+  @Test
+  void aTraitIsAimedAtOnce() {
+    List<Finding> findings =
+        findings("raise sweetness to 13 brix", "keep Sweetness at 10 brix to 12 brix");
+    assertThat(findings).extracting(Finding::rule).containsExactly("said-twice");
+    assertThat(findings.get(0).others()).hasSize(1);
+  }
+
+  @Test
+  void whatIsAimedAtIsRead() {
+    Goal goal =
+        Recorded.outcome(
+                Recorded.PLAN
+                    + "goal amber\n  keep fruit weight at 1.2 kg to 1.8 kg, matters 2\n"
+                    + "  keep fruits per plant at 3 or more\n  refuse cracked\n"
+                    + "  parents 4 or more\n",
+                List.of())
+            .value()
+            .orElseThrow()
+            .goals()
+            .get(0);
+    assertThat(goal.aims()).hasSize(2);
+    assertThat(goal.aims().get(0).to().orElseThrow().quantity().orElseThrow().base())
+        .isEqualTo(1.8);
+    assertThat(goal.aims().get(0).weight()).isEqualTo(2);
+    assertThat(goal.aims().get(1).orMore()).isTrue();
+    assertThat(goal.refuse()).containsExactly("cracked");
+    assertThat(goal.parents()).contains(4);
+  }
+}
