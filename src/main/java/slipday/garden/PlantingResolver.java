@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.language.Block;
 import slipday.language.Bound;
@@ -68,6 +69,7 @@ final class PlantingResolver {
     Optional<Reasoned<LocalDate>> sownOn = day(block, PlanClauses.SOW_ON);
     Optional<Reasoned<LocalDate>> outOn = day(block, PlanClauses.PLANT_OUT_ON);
     checkOrder(block, sownOn, outOn);
+    notItself(block, head.name(nameKey).text());
     plantings.add(
         new Planting(
             head.name(nameKey).text(),
@@ -200,6 +202,23 @@ final class PlantingResolver {
         b.choice("how").equals("self"),
         b.count("fruits"),
         b.has("plants") ? Optional.of(b.count("plants")) : Optional.empty());
+  }
+
+  /** A cage or a bloom apart is from or with others. */
+  private void notItself(Block block, String name) {
+    Stream.of(PlanClauses.FLOWERS, PlanClauses.BLOOM_APART)
+        .flatMap(block::every)
+        .flatMap(c -> c.bound().names("planting").stream())
+        .filter(n -> n.text().equals(name))
+        .forEach(
+            n ->
+                findings.add(
+                    Finding.error(
+                            "with-itself",
+                            n.span(),
+                            "`" + name + "` can't be with or apart from itself.")
+                        .withHelp(
+                            "Name another planting; a cage of its own is written `flowers caged`.")));
   }
 
   private FlowerCare care(Bound b) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -56,6 +57,8 @@ public final class Resolver {
 
   private Outcome<Optional<Garden>> run() {
     CropResolver crops = cropResolver();
+    said.blocks().forEach(b -> PlausibleFigures.check(b, findings));
+    said.entries().forEach(e -> PlausibleFigures.check(e, findings));
     Optional<SeasonYear> season = season();
     PlaceResolver places = new PlaceResolver(findings, crops.crops());
     Optional<Site> site = only(Declaration.SITE).flatMap(places::site);
@@ -87,6 +90,7 @@ public final class Resolver {
                         of(Declaration.TRAIT).toList()))
             .map(this::heard);
     // Names are looked up all the same, so that one mistake hides no other.
+    season.ifPresent(s -> site.ifPresent(p -> checkHalf(s, p)));
     if (season.isEmpty() || site.isEmpty() || recorded.isEmpty()) {
       return new Outcome<>(Optional.empty(), findings);
     }
@@ -106,6 +110,27 @@ public final class Resolver {
             of(Declaration.ALLOW).map(GoalResolver::allowance).flatMap(Optional::stream).toList(),
             recorded.get());
     return new Outcome<>(Optional.of(garden), findings);
+  }
+
+  /** A season runs from winter to winter: over the new year in the south alone. */
+  private void checkHalf(SeasonYear season, Site site) {
+    boolean south = site.place().value().isSouthern();
+    if (south != season.acrossNewYear()) {
+      int year = season.year();
+      String other =
+          south
+              ? String.format(Locale.ROOT, "%d-%02d", year, (year + 1) % 100)
+              : String.valueOf(year);
+      findings.add(
+          Finding.error(
+                  "season-of-other-half",
+                  season.span(),
+                  south
+                      ? "South of the equator a season runs over the new year."
+                      : "North of the equator a season is one calendar year.")
+              .also(site.places().of(PlanClauses.PLACE), "where the garden lies")
+              .withHelp("Write `season " + other + "`, or mend the latitude."));
+    }
   }
 
   private <T> T heard(Outcome<T> outcome) {

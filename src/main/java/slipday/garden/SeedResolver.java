@@ -98,6 +98,7 @@ final class SeedResolver {
       return;
     }
     block.find(PlanClauses.HARVESTED).ifPresent(this::checkHarvest);
+    block.find(PlanClauses.TESTED).ifPresent(c -> checkTest(c, block));
     lots.add(
         new Lot(
             name,
@@ -158,6 +159,26 @@ final class SeedResolver {
                             "Seed can't be in hand before it is harvested.")
                         .also(s.span(), "the season of the plan")
                         .withHelp("Write the year the seed was taken.")));
+  }
+
+  /** A test is of seed that was there, and is not foretold. */
+  private void checkTest(BoundClause test, Block block) {
+    if (!test.bound().has("year")) {
+      return;
+    }
+    int year = test.bound().count("year");
+    Optional<BoundClause> harvest = block.find(PlanClauses.HARVESTED);
+    if (season.filter(s -> year > s.last().getYear()).isPresent()) {
+      findings.add(
+          Finding.error("date-outside-season", test.span(), "The test is of a year yet to come.")
+              .also(season.get().span(), "the season of the plan")
+              .withHelp("Write the year the seed was tested."));
+    } else if (harvest.filter(h -> year < h.bound().count("year")).isPresent()) {
+      findings.add(
+          Finding.error("date-outside-season", test.span(), "The test is older than the seed.")
+              .also(harvest.get().span(), "when the seed was taken")
+              .withHelp("Mend one of the two years."));
+    }
   }
 
   private static <T> Reasoned<T> reasoned(BoundClause c, T value) {

@@ -196,9 +196,11 @@ public final class BloomText {
         h.flowersSure()
             .map(n -> n + " to be sure (19 in 20)")
             .orElse("more than 9999 to be sure (19 in 20)");
-    return h.flowersLikely()
-        + " flowers as likely as not, "
-        + sure
+    String needed =
+        h.hopeless()
+            ? "No number of flowers makes them likely"
+            : h.flowersLikely() + " flowers as likely as not, " + sure;
+    return needed
         + ", where "
         + Lines.percent(h.take())
         + " take."

@@ -26,6 +26,7 @@ final class Mistakes {
           Allowances.IDLE,
           "impossible-count",
           "impossible-date",
+          "impossible-figure",
           "include-circle",
           "include-missing",
           "include-outside",
@@ -49,6 +50,7 @@ final class Mistakes {
           "range-dash",
           "recorded-twice",
           "said-twice",
+          "season-of-other-half",
           "share-of-nothing",
           "source-form",
           "species-differs",
@@ -72,7 +74,8 @@ final class Mistakes {
           "weather-repeated",
           "weather-stations",
           "weather-text",
-          "weather-unit");
+          "weather-unit",
+          "with-itself");
 
   private Mistakes() {}
 }

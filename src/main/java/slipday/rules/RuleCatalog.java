@@ -39,6 +39,7 @@ import slipday.rules.seed.SeedTooOld;
 import slipday.rules.seed.SelfingHarms;
 import slipday.rules.seed.TooFewPlants;
 import slipday.rules.seed.TooFewSeeds;
+import slipday.rules.weather.ClockOffTheSun;
 import slipday.rules.weather.FrostAfterPlanting;
 import slipday.rules.weather.FrostNotKnown;
 import slipday.rules.weather.FruitNotRipe;
@@ -48,6 +49,7 @@ import slipday.rules.weather.NightsTooCold;
 import slipday.rules.weather.SeedNotRipe;
 import slipday.rules.weather.ShortDayFlowering;
 import slipday.rules.weather.SoilTooCold;
+import slipday.rules.weather.SunNeverSets;
 import slipday.rules.weather.ToldInVain;
 
 /** The one list of everything a finding can be called. */
@@ -61,6 +63,7 @@ public final class RuleCatalog {
           new BitterPollen(),
           new BitterSeedKept(),
           new BloomNotApart(),
+          new ClockOffTheSun(),
           new CrossCannotBeMade(),
           new DoubtfulParent(),
           new DownToOneParent(),
@@ -94,6 +97,7 @@ public final class RuleCatalog {
           new SelfOrCross(),
           new SelfingHarms(),
           new SoilTooCold(),
+          new SunNeverSets(),
           new ToldInVain(),
           new TooFewFlowers(),
           new TooFewPlants(),

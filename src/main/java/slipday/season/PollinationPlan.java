@@ -21,7 +21,8 @@ import slipday.measure.Reasoned;
  * @param pollinated what was pollinated of it this season by the record
  * @param fromPlants the least number of plants they should come from, where told
  * @param take the share that takes, mean of what is known
- * @param flowersLikely more flowers after which the fruits still wanted are as likely there as not
+ * @param flowersLikely more flowers after which the fruits still wanted are as likely there as not;
+ *     {@link #MOST_FLOWERS} where so many do not do
  * @param flowersSure more flowers after which they are there in 19 of 20 cases; empty where more
  *     than 9,999
  * @param flowersThere flowers that open in the window on all plants, usual figure
@@ -54,6 +55,14 @@ public record PollinationPlan(
     int aMorning,
     String stop,
     Reason reason) {
+
+  /** No more flowers than these are reckoned with. */
+  public static final int MOST_FLOWERS = 9_999;
+
+  /** Whether even so many flowers as nobody pollinates leave the fruits unlikely. */
+  public boolean isHopeless() {
+    return flowersLikely >= MOST_FLOWERS;
+  }
 
   public PollinationPlan {
     pollinated = List.copyOf(pollinated);

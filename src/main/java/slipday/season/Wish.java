@@ -23,7 +23,7 @@ final class Wish {
   static final int DAYS_OF_WEEK = 7;
   private static final double LIKELY = 0.5;
   private static final double SURE = 0.95;
-  private static final int MOST_FLOWERS = 9_999;
+  private static final int MOST_FLOWERS = PollinationPlan.MOST_FLOWERS;
 
   final Asked asked;
   final boolean emasculate;
@@ -139,9 +139,9 @@ final class Wish {
         + (set > 0 ? ", " + set + " of them set" : "")
         + (waiting > 0 ? ", " + waiting + " flowers waiting for their take" : "")
         + ": "
-        + likely
-        + (pollinated.isEmpty() ? "" : " more")
-        + " flowers as likely as not"
+        + (likely < MOST_FLOWERS
+            ? likely + (pollinated.isEmpty() ? "" : " more") + " flowers as likely as not"
+            : "no number of flowers makes them likely")
         + (sure.isPresent() ? ", " + sure.getAsInt() + " to be sure in 19 of 20" : "");
   }
 

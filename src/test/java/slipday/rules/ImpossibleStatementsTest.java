@@ -91,7 +91,6 @@ class ImpossibleStatementsTest {
       value = {
         "0 %, as sure as 20 flowers",
         "100 %, as sure as 20 flowers",
-        "15 %, as sure as 0 flowers"
       })
   void anyShareMayTake(String take) {
     String plan =
@@ -119,11 +118,112 @@ class ImpossibleStatementsTest {
   }
 
   @Test
-  void aSouthernSeasonOfOneYearIsExplained() {
+  void aSeasonOfTheOtherHalfIsTold() {
+    String rule = "season-of-other-half";
     String plan = site("S", "20 October", "5 May") + "\n" + SEED + "  plants 6\n";
-    assertThat(Plans.of(Plans.check(plan.replace("2027-28", "2027")), "impossible-season"))
+    assertThat(Plans.of(Plans.check(plan.replace("2027-28", "2027")), rule))
         .singleElement()
-        .satisfies(f -> assertThat(f.help()).contains("write `season 2027-28`"));
-    assertThat(Plans.of(Plans.check(plan), "impossible-season")).isEmpty();
+        .satisfies(f -> assertThat(f.help()).contains("Write `season 2027-28`"));
+    assertThat(Plans.of(Plans.check(plan), rule)).isEmpty();
+    String northern = RulePage.preamble() + "\n" + SEED;
+    assertThat(Plans.of(Plans.check(northern.replace("2027\n", "2027-28\n")), rule))
+        .singleElement()
+        .satisfies(f -> assertThat(f.help()).contains("Write `season 2027`"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "tested 44 of 50 in 1999 | The test is older than the seed.",
+        "tested 44 of 50 in 2090 | The test is of a year yet to come.",
+        "tested 44 of 50 in 2027 |",
+      })
+  void aTestIsOfSeedThatWasThere(String tested, String message) {
+    String plan =
+        RulePage.preamble()
+            + "\n"
+            + SEED.replace(
+                "of             ropewalk\n", "of ropewalk\n  harvested 2025\n  " + tested + "\n");
+    assertThat(Plans.of(Plans.check(plan), "date-outside-season"))
+        .extracting(Finding::message)
+        .isEqualTo(message == null ? List.of() : List.of(message));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "bloom apart from ropewalk-2025 | 1",
+        "flowers caged with ropewalk-2025 | 1",
+        "flowers caged | 0",
+      })
+  void nothingIsApartFromItself(String clause, int found) {
+    String plan = RulePage.preamble() + "\n" + SEED + "  plants 8\n  " + clause + "\n";
+    assertThat(Plans.of(Plans.check(plan), "with-itself")).hasSize(found);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "picked ropewalk-2025 plant 1, 1.62 kg less 0 kg, 12.4 brix | 0",
+        "picked ropewalk-2025 plant 1, 9000 kg | 1",
+        "picked ropewalk-2025 plant 1, 124 brix | 1",
+        "weighed ropewalk-2025 plant 1, 0 kg | 1",
+        "measured ropewalk-2025 plant 1, length 2100 m | 1",
+      })
+  void figuresOfTheRecordAreOfThisWorld(String line, int found) {
+    String plan = RulePage.preamble() + "\n" + SEED + "  plants 8\n2027-08-20 " + line + "\n";
+    assertThat(Plans.of(Plans.check(plan), "impossible-figure")).hasSize(found);
+  }
+
+  /** A digit too many, a unit mistaken: outside of what can be. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "site    | frost risk 100 %                       | `100 %`",
+        "site    | soil 300 C on 10 May                   | `300 C`",
+        "site    | colder than the station by 30 C        | `30 C`",
+        "site    | hands 0, 10 flowers each               | `0`",
+        "bed     | size 0 m x 1 m                         | `0 m`",
+        "bed     | frost pocket 100 C colder              | `100 C`",
+        "bed     | vines may trail 2000 m beyond          | `2000 m`",
+        "planting | plants 6, 0 cm apart                  | `0 cm`",
+        "planting | start indoors, at 300 C               | `300 C`",
+        "planting | start indoors, 0 weeks before planting out | `0 weeks`",
+        "planting | mulch straw, soil 90 C cooler         | `90 C`",
+        "planting | cover fleece, 5 weeks from planting out, air 200 C warmer | `200 C`",
+        "planting | cover fleece, 0 days from planting out, air 2 C warmer    | `0 days`",
+        "line    | take 15 %, as sure as 0 flowers        | `0`",
+        "line    | ripe 0 days after pollination          | `0 days`",
+        "crop    | growth above 60 C                      | `60 C`",
+        "crop    | growth above 30 C, up to 20 C          | `20 C`",
+        "crop    | first flowers 300 C-days after emergence, above 30 C, up to 20 C | `20 C`",
+        "crop    | heat at flowering 40 C hinders, 35 C ends it | `35 C`",
+        "crop    | area 0 sqm a plant                     | `0 sqm`",
+        "crop    | emerges 0 days in soil of 20 C         | `0 days`",
+        "crop    | seed keeps 0 years                     | `0`",
+      })
+  void figuresOutsideOfTheWorldAreTold(String under, String clause, String place) {
+    String line = "  " + clause + "\n";
+    String plan =
+        RulePage.preamble()
+            + "\n"
+            + (under.equals("site") ? line : "")
+            + "bed one\n"
+            + (under.equals("bed") ? line : "")
+            + "crop hill-melon\n  of melon\n  ripe 35 to 46 days after pollination\n"
+            + (under.equals("crop") ? line : "")
+            + SEED.replace("muskmelon\n", "hill-melon\n" + (under.equals("line") ? line : ""))
+            + (under.equals("planting") ? line : "");
+    assertThat(Plans.check(plan.replace(line, "")).season()).isPresent();
+    assertThat(Plans.check(plan).findings())
+        .filteredOn(f -> f.rule().equals("impossible-figure"))
+        .extracting(Finding::message)
+        .singleElement()
+        .asString()
+        .startsWith(place + " is ");
   }
 }

@@ -170,7 +170,7 @@ public record BloomData(
    * @param subject the planting or the cross
    * @param way {@code self}, {@code sib} or {@code cross}
    * @param take the share of flowers expected to take, 0 to 1
-   * @param flowersLikely to have the fruits as likely as not
+   * @param flowersLikely to have the fruits as likely as not; 9,999 where so many do not do
    * @param flowersSure to have them in 19 cases of 20; none beyond 9,999
    * @param flowersThere that open in the window and can be done, in the usual year
    * @param canCarry fruits the plants can carry
@@ -196,6 +196,11 @@ public record BloomData(
       int mornings,
       int aMorning,
       String stop) {
+    /** Whether no number of flowers makes the fruits likely. */
+    public boolean hopeless() {
+      return flowersLikely >= PollinationPlan.MOST_FLOWERS;
+    }
+
     static HandData of(PollinationPlan p) {
       String way = p.cross().isPresent() ? "cross" : p.selfing() ? "self" : "sib";
       return new HandData(

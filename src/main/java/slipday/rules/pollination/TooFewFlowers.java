@@ -70,9 +70,9 @@ public final class TooFewFlowers implements Rule {
                     + Words.count(plan.flowersThere(), "flower", "flowers")
                     + " can be pollinated on "
                     + Words.count(plan.mornings(), "morning", "mornings")
-                    + "; it takes "
-                    + plan.flowersLikely()
-                    + " for an even chance"
+                    + (plan.isHopeless()
+                        ? "; no number of flowers makes the fruits likely"
+                        : "; it takes " + plan.flowersLikely() + " for an even chance")
                     + plan.flowersSure().map(f -> " and " + f + " to be sure").orElse("")
                     + ".")
             .note(

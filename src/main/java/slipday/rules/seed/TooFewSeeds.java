@@ -12,6 +12,9 @@ import slipday.season.Season;
 
 /** Fewer seeds are sown, or are in hand, than the plants wanted need. */
 public final class TooFewSeeds implements Rule {
+  /** Where a plant takes more seeds than these, the seed is as good as dead. */
+  private static final int HARDLY_ANY = 200;
+
   @Override
   public String id() {
     return "too-few-seeds";
@@ -68,6 +71,7 @@ public final class TooFewSeeds implements Rule {
     if (wanted <= there) {
       return;
     }
+    boolean dead = wanted > HARDLY_ANY * plants;
     Reporter.Report report =
         reporter.report(
             plants > seeds.value(),
@@ -77,17 +81,22 @@ public final class TooFewSeeds implements Rule {
                 + Words.tick(lot.name())
                 + " has "
                 + Sowing.seeds(there)
-                + " to sow, and the plants wanted take "
-                + Sowing.seeds((int) Math.min(Integer.MAX_VALUE, wanted))
-                + ".");
+                + " to sow, and "
+                + (dead
+                    ? "hardly any of it comes up: no packet is sure to give the plants wanted."
+                    : "the plants wanted take " + Sowing.seeds((int) wanted) + "."));
     report.marked(back > 0 ? back + " of them are kept back" : "seeds in hand");
     for (Sowing sowing : sowings) {
       report
           .also(
               sowing.planting().places().of(PlanClauses.PLANTS),
-              "takes " + Sowing.seeds(sowing.taken()))
+              dead ? "to be grown from it" : "takes " + Sowing.seeds(sowing.taken()))
           .concerns(sowing.planting())
           .note(sowing.how());
+    }
+    if (dead) {
+      report.help("Grow another lot, or sow all of it and call each seedling luck.");
+      return;
     }
     report.help(
         "Grow fewer plants, or sow in pots one by one and count on fewer; "

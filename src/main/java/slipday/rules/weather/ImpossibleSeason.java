@@ -1,8 +1,6 @@
 package slipday.rules.weather;
 
-import java.util.Locale;
 import slipday.finding.Level;
-import slipday.garden.Garden;
 import slipday.garden.Planting;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
@@ -35,23 +33,10 @@ public final class ImpossibleSeason implements Rule {
   public void check(Season season, Reporter reporter) {
     season.plantings().stream()
         .filter(p -> !p.choice().fixed() && !p.choice().possible())
-        .forEach(p -> found(p, hint(season.garden()), reporter));
+        .forEach(p -> found(p, reporter));
   }
 
-  /** South of the equator a season of one calendar year ends with the summer just begun. */
-  private static String hint(Garden garden) {
-    int year = garden.season().first().getYear();
-    boolean oneYear = year == garden.season().last().getYear();
-    return garden.site().place().value().isSouthern() && oneYear
-        ? String.format(
-            Locale.ROOT,
-            "South of the equator the season runs over the new year: write `season %d-%02d`. ",
-            year,
-            (year + 1) % 100)
-        : "";
-  }
-
-  private static void found(PlantingSeason season, String hint, Reporter reporter) {
+  private static void found(PlantingSeason season, Reporter reporter) {
     Planting planting = season.planting();
     DateChoice choice = season.choice();
     Condition fails = choice.earliest().isEmpty() ? choice.earlyBound() : choice.lateBound();
@@ -74,7 +59,7 @@ public final class ImpossibleSeason implements Rule {
         .concerns(planting.lot())
         .because(choice.reason())
         .fact(season.modelReason())
-        .help((hint + Judged.mends(choice)).strip());
+        .help(Judged.mends(choice));
     planting.bed().ifPresent(report::concerns);
   }
 

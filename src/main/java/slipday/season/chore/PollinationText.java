@@ -185,12 +185,17 @@ final class PollinationText {
         plan.flowersSure()
             .map(s -> ", in 19 of 20 cases by " + Words.count(s, "flower"))
             .orElse("");
+    String likely =
+        plan.isHopeless()
+            ? "No number of flowers makes them likely, as few as take"
+            : "They are as likely there as not by "
+                + Words.count(plan.flowersLikely(), "flower")
+                + sure;
     return "Wanted: "
         + Words.count(plan.wanted(), "fruit")
         + from
-        + ". They are as likely there as not by "
-        + Words.count(plan.flowersLikely(), "flower")
-        + sure
+        + ". "
+        + likely
         + ". "
         + Words.sentence(plan.stop());
   }

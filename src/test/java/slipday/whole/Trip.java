@@ -1,0 +1,159 @@
+package slipday.whole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import slipday.app.Checked;
+import slipday.app.FileTexts;
+import slipday.app.Pipeline;
+import slipday.descent.Lineage;
+import slipday.descent.Subjects;
+import slipday.finding.Finding;
+import slipday.format.Formatter;
+import slipday.garden.Lot;
+import slipday.output.BloomText;
+import slipday.output.ClimateText;
+import slipday.output.DescentText;
+import slipday.output.FindingsText;
+import slipday.output.Ink;
+import slipday.output.Json;
+import slipday.output.LotsText;
+import slipday.output.Question;
+import slipday.output.Questions;
+import slipday.output.Sarif;
+import slipday.output.ScheduleText;
+import slipday.output.Tables;
+import slipday.output.WhyText;
+import slipday.output.calendar.CalendarOptions;
+import slipday.output.calendar.CalendarWriter;
+import slipday.output.data.BloomData;
+import slipday.output.data.CalendarData;
+import slipday.output.data.CheckData;
+import slipday.output.data.ClimateData;
+import slipday.output.data.DescentData;
+import slipday.output.data.LotsData;
+import slipday.output.data.ScheduleData;
+import slipday.season.Season;
+import slipday.season.chore.ChoreBook;
+import slipday.season.chore.Chores;
+import slipday.seed.SeedBox;
+import slipday.source.Source;
+import slipday.syntax.SeasonParser;
+
+/** A plan taken through everything that can be made of it. */
+final class Trip {
+  private static final Path FOLDER = Path.of("/nowhere/garden");
+  private static final String PLAN = "plan.season";
+  private static final Ink PLAIN = Ink.of(false);
+
+  private Trip() {}
+
+  /**
+   * @param plan the name of the plan's first file
+   * @param texts by name within the garden's folder
+   * @return whether the plan was sound enough to have a season
+   */
+  static boolean whole(String plan, Map<String, String> texts) {
+    Map<Path, String> overlays = new TreeMap<>();
+    texts.forEach((name, text) -> overlays.put(FOLDER.resolve(name), text));
+    Pipeline pipeline =
+        new Pipeline(FileTexts.withOverlays(overlays), false, LocalDate.of(2027, 12, 31));
+    Checked checked = pipeline.check(FOLDER.resolve(plan), plan);
+    findings(checked);
+    texts.forEach((name, text) -> formatted(name, text));
+    checked
+        .garden()
+        .ifPresent(
+            g -> {
+              Questions questions = Questions.of(g, checked.season(), checked.findings());
+              WhyText why = WhyText.of(g.season(), PLAIN);
+              for (String subject : questions.subjects()) {
+                var asked = questions.about(subject);
+                why.list(PLAN, subject, asked);
+                asked.stream().limit(2).forEach(why::text);
+                for (Question q : asked.stream().skip(Math.max(0, asked.size() - 1)).toList()) {
+                  Json.text(WhyText.data(PLAN, java.util.List.of(q), true));
+                }
+              }
+            });
+    checked.season().ifPresent(Trip::season);
+    return checked.season().isPresent();
+  }
+
+  private static void findings(Checked checked) {
+    for (Finding f : checked.findings()) {
+      assertThat(f.message()).isNotBlank().doesNotContain("NaN", "Infinity", "null", "Optional");
+      assertThat(f.notes()).noneMatch(n -> n.contains("NaN") || n.contains("Infinity"));
+      assertThat(f.help()).doesNotContain("NaN", "Infinity");
+    }
+    CheckData data = CheckData.of(PLAN, checked.findings());
+    new FindingsText(PLAIN).text(checked.findings());
+    Json.text(data);
+    Tables.of(data);
+    Sarif.text(checked.findings(), "0");
+  }
+
+  private static void formatted(String name, String text) {
+    if (name.endsWith(".season")) {
+      SeasonParser.parse(Source.of(name, text)).then(Formatter::format);
+    }
+  }
+
+  private static void season(Season season) {
+    ScheduleData schedule = ScheduleData.of(PLAN, season, java.util.Set.of());
+    sound(new ScheduleText(schedule, PLAIN).text());
+    sound(Json.text(schedule));
+    sound(Tables.of(schedule));
+    BloomData bloom = BloomData.of(PLAN, season);
+    sound(new BloomText(bloom, PLAIN).text());
+    sound(Json.text(bloom));
+    sound(Tables.of(bloom));
+    ClimateData climate = ClimateData.of(PLAN, season);
+    sound(new ClimateText(climate, PLAIN).text());
+    sound(Json.text(climate));
+    LotsData lots = LotsData.of(PLAN, season, SeedBox.lots(season.garden(), OptionalInt.empty()));
+    sound(new LotsText(lots, PLAIN).text());
+    sound(new LotsText(lots, PLAIN).labels());
+    sound(Json.text(lots));
+    sound(Tables.of(lots));
+    for (Lot lot : season.garden().lots()) {
+      new Subjects(season.garden())
+          .find(lot.name())
+          .map(s -> DescentData.of(PLAN, season, Lineage.of(season.garden(), s, Optional.empty())))
+          .ifPresent(d -> sound(new DescentText(d, PLAIN).text()));
+    }
+    calendar(season);
+  }
+
+  private static void calendar(Season season) {
+    ChoreBook book = Chores.of(season);
+    Json.text(CalendarData.of(PLAN, book));
+    Instant stamp = Instant.parse("2027-01-01T00:00:00Z");
+    String events = written(book, Optional.empty(), new CalendarOptions(false, stamp));
+    written(book, Optional.empty(), new CalendarOptions(true, stamp));
+    String again =
+        written(
+            book,
+            Optional.of(Source.of("season.ics", events)),
+            new CalendarOptions(false, stamp.plusSeconds(1)));
+    assertThat(again).isEqualTo(events);
+    sound(events);
+  }
+
+  private static String written(ChoreBook book, Optional<Source> earlier, CalendarOptions options) {
+    var outcome = CalendarWriter.write(book, earlier, options);
+    assertThat(outcome.findings()).isEmpty();
+    return outcome.value().orElseThrow();
+  }
+
+  /** No figure that is none, and no name of a class, gets out to people. */
+  private static void sound(String shown) {
+    assertThat(shown).doesNotContain("NaN", "Infinity", "Optional[", "java.", "∞");
+  }
+}
