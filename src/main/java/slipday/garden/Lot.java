@@ -9,6 +9,8 @@ import slipday.source.Span;
  * Seed in hand.
  *
  * @param generation its label; empty where it has none
+ * @param bitterLifted why seed of unknown father bears no bitter risk
+ * @param diseases that were seen on the plants it is from
  * @param inbred of its plants where their ancestors are not recorded, 0 to 1; empty where unknown
  */
 public record Lot(
@@ -21,6 +23,8 @@ public record Lot(
     Optional<Reasoned<GerminationTest>> tested,
     Identity identity,
     List<Reasoned<Crop>> exposedTo,
+    Optional<Reasoned<String>> bitterLifted,
+    List<Reasoned<String>> diseases,
     Optional<Reasoned<Integer>> keepBack,
     Places places)
     implements Named {
@@ -46,6 +50,8 @@ public record Lot(
    */
   public boolean bitterRisk(Garden garden) {
     return !exposedTo.isEmpty()
-        || (identity == Identity.UNKNOWN && garden.hasBitterKin(line.crop().species()));
+        || (identity == Identity.UNKNOWN
+            && bitterLifted.isEmpty()
+            && garden.hasBitterKin(line.crop().species()));
   }
 }

@@ -124,6 +124,11 @@ final class SeedResolver {
                             .map(x -> reasoned(c, x))
                             .stream())
                 .toList(),
+            Optional.empty(),
+            block
+                .every(PlanClauses.DISEASE)
+                .map(c -> reasoned(c, c.bound().words("what")))
+                .toList(),
             block.find(PlanClauses.KEEP_BACK).map(c -> reasoned(c, c.bound().count("count"))),
             new Places(block)));
   }

@@ -91,6 +91,12 @@ public final class Bound {
     return need(name, Value.Text.class).text();
   }
 
+  /** What was told in quotes or without. */
+  public String words(String name) {
+    Value value = need(name, Value.class);
+    return value instanceof Value.Text text ? text.text() : ((Value.Name) value).text();
+  }
+
   public Quantity quantity(String name) {
     return need(name, Value.Amount.class).quantity();
   }

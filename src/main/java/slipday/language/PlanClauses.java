@@ -205,6 +205,12 @@ public final class PlanClauses {
           "exposed to: <crop>",
           "A bitter gourd or wild kin whose pollen could have reached the mother plants.",
           "exposed to pepo-gourd");
+  public static final Clause DISEASE =
+      many(
+          in(LOT),
+          "disease: (<text:what> | <phrase:what>)",
+          "A disease that seed can carry, seen on the plants it is from; it follows their seed.",
+          "disease fruit blotch");
   public static final Clause CAME_FROM =
       once(in(LOT), "came from: <text>", "Where the seed came from.", "came from \"a seed swap\"");
   public static final Clause KEEP_BACK =

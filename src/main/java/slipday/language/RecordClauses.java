@@ -72,6 +72,11 @@ public final class RecordClauses {
           "off-type seen: " + PLANTS + "[, <count:plants> plants][, " + WHY + "]",
           "A plant is not what its label says; it still stands.",
           "2027-07-18 off-type seen tern-amber-f3 plant 7, netted fruit");
+  public static final Clause DISEASE_SEEN =
+      dated(
+          "disease seen: " + PLANTS + ", (<text:what> | <phrase:what>)",
+          "A disease that seed can carry was seen on a plant, or on some; it follows their seed.",
+          "2027-08-02 disease seen tern-amber-f3 plant 6, fruit blotch");
 
   // --- flowers
   public static final Clause FIRST_MALE =
@@ -193,6 +198,11 @@ public final class RecordClauses {
           "grown out: <lot>, (verdict: true to name | a cross | a self | mixed)",
           "What plants of a doubtful lot proved to be.",
           "2028-08-01 grown out ropewalk-amber-f1, a cross");
+  public static final Clause LIFTED =
+      dated(
+          "lifted: <lot>, (note: bitter risk | disease), " + WHY,
+          "A note that followed the seed of a lot holds no more, for it and what comes of it.",
+          "2028-10-02 lifted ropewalk-2026, disease, \"grown out clean two years\"");
 
   // --- after, and whatever else
   public static final Clause STORED =

@@ -104,6 +104,9 @@ public final class LotsText {
     if (l.mayBeBitter()) {
       out.append(Lines.hung("  ", BITTER));
     }
+    if (!l.diseases().isEmpty()) {
+      out.append(Lines.hung("  ", "May carry " + String.join(", ", l.diseases()) + "."));
+    }
     return out.toString();
   }
 
@@ -144,6 +147,9 @@ public final class LotsText {
     }
     if (l.mayBeBitter()) {
       out.append(Lines.hung("", BITTER));
+    }
+    if (!l.diseases().isEmpty()) {
+      out.append(Lines.hung("", "may carry " + String.join(", ", l.diseases())));
     }
     return out.toString();
   }

@@ -174,7 +174,8 @@ public final class Tables {
             "seeds_to_sow",
             "remnant",
             "keep_back",
-            "may_be_bitter"),
+            "may_be_bitter",
+            "diseases"),
         data.lots().stream().map(Tables::lot));
   }
 
@@ -200,7 +201,8 @@ public final class Tables {
         l.seedsToSow(),
         l.remnant(),
         l.keepBack(),
-        l.mayBeBitter());
+        l.mayBeBitter(),
+        String.join("; ", l.diseases()));
   }
 
   static String table(List<String> headings, Stream<? extends List<?>> rows) {

@@ -34,6 +34,7 @@ import slipday.rules.seed.BiennialSeed;
 import slipday.rules.seed.DoubtfulParent;
 import slipday.rules.seed.LastSeedSown;
 import slipday.rules.seed.MayBeBitter;
+import slipday.rules.seed.MayCarryDisease;
 import slipday.rules.seed.OldSeedUntested;
 import slipday.rules.seed.SeedTooOld;
 import slipday.rules.seed.SelfingHarms;
@@ -78,6 +79,7 @@ public final class RuleCatalog {
           new KernelsSpoilt(),
           new LastSeedSown(),
           new MayBeBitter(),
+          new MayCarryDisease(),
           new MoreFruitsThanPlantsBear(),
           new NightsTooCold(),
           new NoPollenForSeed(),

@@ -18,6 +18,7 @@ public sealed interface Fact
         Fact.Staked,
         Fact.Lost,
         Fact.OffType,
+        Fact.Diseased,
         Fact.FirstFlowers,
         Fact.Covered,
         Fact.Emasculated,
@@ -31,6 +32,7 @@ public sealed interface Fact
         Fact.Germinated,
         Fact.GivenAway,
         Fact.GrownOut,
+        Fact.Lifted,
         Fact.Stored,
         Fact.LookedAt,
         Fact.Dropped,
@@ -64,6 +66,9 @@ public sealed interface Fact
 
   record OffType(At at, Plants plants, int count, Optional<String> why) implements Fact {}
 
+  /** A disease that seed can carry. */
+  record Diseased(At at, Plants plants, String what) implements Fact {}
+
   record FirstFlowers(At at, Plants plants, boolean male) implements Fact {}
 
   record Covered(At at, Plants plants, Optional<Integer> flowers) implements Fact {}
@@ -91,6 +96,13 @@ public sealed interface Fact
   record GivenAway(At at, Lot lot, int seeds, Optional<String> to) implements Fact {}
 
   record GrownOut(At at, Lot lot, Verdict verdict) implements Fact {}
+
+  /**
+   * A note that holds no more.
+   *
+   * @param bitter that of bitter risk, else that of disease
+   */
+  record Lifted(At at, Lot lot, boolean bitter, String why) implements Fact {}
 
   record Stored(At at, Subject subject, String where) implements Fact {}
 

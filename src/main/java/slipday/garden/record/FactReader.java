@@ -32,6 +32,7 @@ final class FactReader {
     flowers();
     fruit();
     seed();
+    notes();
     others();
   }
 
@@ -127,6 +128,20 @@ final class FactReader {
     plant(
         RecordClauses.OFF_TYPE,
         (e, p) -> new Fact.OffType(at(e), p, count(e, "plants").orElse(1), words(e, "why")));
+  }
+
+  private void notes() {
+    plant(
+        RecordClauses.DISEASE_SEEN,
+        (e, p) -> new Fact.Diseased(at(e), p, words(e, "what").orElseThrow()));
+    lot(
+        RecordClauses.LIFTED,
+        (e, l) ->
+            new Fact.Lifted(
+                at(e),
+                l,
+                e.bound().choice("note").equals("bitter risk"),
+                words(e, "why").orElseThrow()));
   }
 
   private static Fact lost(Entry e, Plants plants, boolean rogued) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
@@ -39,6 +40,7 @@ final class LotBirths {
   private final Map<String, String> planned;
   private final Set<String> isolated;
   private final LotStock stock;
+  private final DiseasesSeen diseasesSeen;
   private final Map<String, Optional<Lot>> born = new LinkedHashMap<>();
   private final Set<String> inBirth = new HashSet<>();
   private final List<Finding> findings = new ArrayList<>();
@@ -59,6 +61,7 @@ final class LotBirths {
     this.planned = planned;
     this.isolated = isolated;
     this.stock = new LotStock(entries, planned);
+    this.diseasesSeen = new DiseasesSeen(entries);
   }
 
   /**
@@ -266,12 +269,15 @@ final class LotBirths {
     Entry first = takings.get(0).entry;
     At at = new At(first.date(), first.span());
     Map<String, Reasoned<Crop>> exposed = new HashMap<>();
+    Map<String, Reasoned<String>> diseases = new TreeMap<>();
     Lot.Identity identity = Lot.Identity.KNOWN;
     for (Taking taking : takings) {
       identity = worse(identity, taking.identity);
-      for (Lot parent : taking.parents().toList()) {
+      diseasesSeen.on(taking.entry).forEach(d -> diseases.putIfAbsent(d.value(), d));
+      for (Lot parent : taking.parents().map(stock::lifted).toList()) {
         identity = worse(identity, stock.proved(parent).orElse(parent.identity()));
         parent.exposedTo().forEach(e -> exposed.putIfAbsent(e.value().name(), e));
+        parent.diseases().forEach(d -> diseases.putIfAbsent(d.value(), d));
       }
     }
     Block place = new Block(Declaration.LOT, Optional.empty(), first.line(), List.of(), false);
@@ -285,8 +291,24 @@ final class LotBirths {
         Optional.empty(),
         identity,
         List.copyOf(sorted(exposed)),
+        lifted(takings),
+        List.copyOf(diseases.values()),
         Optional.empty(),
         new Places(place));
+  }
+
+  /** Seed whose parents of unknown father were cleared with a reason is as clear as they. */
+  private Optional<Reasoned<String>> lifted(List<Taking> takings) {
+    List<Lot> unknown =
+        takings.stream()
+            .flatMap(Taking::parents)
+            .map(stock::lifted)
+            .filter(p -> p.identity() == Lot.Identity.UNKNOWN)
+            .toList();
+    boolean clear =
+        takings.stream().noneMatch(t -> t.identity == Lot.Identity.UNKNOWN)
+            && unknown.stream().allMatch(p -> p.bitterLifted().isPresent());
+    return clear ? unknown.stream().findFirst().flatMap(Lot::bitterLifted) : Optional.empty();
   }
 
   private static Collection<Reasoned<Crop>> sorted(Map<String, Reasoned<Crop>> exposed) {

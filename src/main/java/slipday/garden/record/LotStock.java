@@ -25,7 +25,8 @@ final class LotStock {
   }
 
   /** The lot as it is when the plan's season begins. */
-  Lot known(Lot lot) {
+  Lot known(Lot born) {
+    Lot lot = lifted(born);
     return new Lot(
         lot.name(),
         lot.line(),
@@ -36,8 +37,39 @@ final class LotStock {
         tested(lot).or(lot::tested),
         proved(lot).orElse(lot.identity()),
         lot.exposedTo(),
+        lot.bitterLifted(),
+        lot.diseases(),
         lot.keepBack(),
         lot.places());
+  }
+
+  /** The lot without the notes that were lifted. */
+  Lot lifted(Lot lot) {
+    Optional<Reasoned<String>> bitter = lift(lot, "bitter risk");
+    boolean disease = lift(lot, "disease").isPresent();
+    return bitter.isEmpty() && !disease
+        ? lot
+        : new Lot(
+            lot.name(),
+            lot.line(),
+            lot.generation(),
+            lot.inbred(),
+            lot.seeds(),
+            lot.harvested(),
+            lot.tested(),
+            lot.identity(),
+            bitter.isPresent() ? List.of() : lot.exposedTo(),
+            bitter.or(lot::bitterLifted),
+            disease ? List.of() : lot.diseases(),
+            lot.keepBack(),
+            lot.places());
+  }
+
+  private Optional<Reasoned<String>> lift(Lot lot, String note) {
+    return last(of(RecordClauses.LIFTED, lot).stream()
+            .filter(e -> e.bound().choice("note").equals(note))
+            .toList())
+        .map(e -> new Reasoned<>(e.bound().words("why"), reason(e)));
   }
 
   private List<Entry> of(Clause clause, Lot lot) {
@@ -62,15 +94,33 @@ final class LotStock {
             });
   }
 
-  /** A doubtful lot that was grown out is doubtful no more, unless it proved mixed. */
+  /**
+   * A doubtful lot that was grown out is doubtful no more, unless it proved mixed; one taken for
+   * known is, where its plants were not what its fruit says.
+   */
   Optional<Lot.Identity> proved(Lot lot) {
     return last(of(RecordClauses.GROWN_OUT, lot))
-        .filter(e -> lot.identity() == Lot.Identity.DOUBTFUL)
+        .filter(e -> lot.identity() != Lot.Identity.UNKNOWN)
+        .map(e -> e.bound().choice("verdict"))
         .map(
-            e ->
-                e.bound().choice("verdict").equals("mixed")
+            verdict ->
+                verdict.equals("mixed")
+                        || (lot.identity() == Lot.Identity.KNOWN && refutes(verdict, lot))
                     ? Lot.Identity.DOUBTFUL
                     : Lot.Identity.KNOWN);
+  }
+
+  /** A self can't prove a cross, nor a cross a self; of fruit nobody recorded, a cross is stray. */
+  private boolean refutes(String verdict, Lot lot) {
+    boolean ofCross =
+        entries.saved().getOrDefault(lot.name(), List.of()).stream()
+            .anyMatch(
+                e ->
+                    entries
+                        .mating(Fruit.Key.of(entries.seasons().of(e), e.bound().name("tag").text()))
+                        .filter(m -> m.bound().has("father"))
+                        .isPresent());
+    return ofCross ? verdict.equals("a self") : verdict.equals("a cross");
   }
 
   /** The last count before the season, or what was first in hand, less what went since. */

@@ -25,6 +25,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
    * @param plantsWanted of plantings not yet sown, or as asked for
    * @param seedsToSow for these; null where no number is enough
    * @param remnant left after that; negative where it is too few
+   * @param diseases seen on the plants it comes of, that its seed may carry
    * @param identity {@code known}, {@code doubtful} or {@code unknown}
    */
   public record LotData(
@@ -48,7 +49,8 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
       Optional<Integer> remnant,
       Optional<Integer> keepBack,
       String identity,
-      boolean mayBeBitter) {
+      boolean mayBeBitter,
+      List<String> diseases) {
     static LotData of(SeedLot s) {
       Lot lot = s.lot();
       return new LotData(
@@ -72,7 +74,8 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
           s.remnant(),
           lot.keepBack().map(Reasoned::value),
           Ids.of(lot.identity()),
-          s.mayBeBitter());
+          s.mayBeBitter(),
+          lot.diseases().stream().map(Reasoned::value).toList());
     }
   }
 

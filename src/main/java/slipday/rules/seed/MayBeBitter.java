@@ -30,10 +30,13 @@ public final class MayBeBitter implements Rule {
     Garden garden = season.garden();
     garden.plantings().stream()
         .filter(p -> !p.crop().isBitter() && p.lot().bitterRisk(garden))
-        .forEach(p -> found(p, reporter));
+        .forEach(p -> judge(p, TastedClean.of(garden.record(), p), reporter));
   }
 
-  private static void found(Planting planting, Reporter reporter) {
+  private static void judge(Planting planting, TastedClean tasted, Reporter reporter) {
+    if (tasted.all()) {
+      return;
+    }
     Lot lot = planting.lot();
     List<String> kin = lot.exposedTo().stream().map(c -> c.value().name()).toList();
     Reporter.Report report =
@@ -62,6 +65,7 @@ public final class MayBeBitter implements Rule {
                 "Taste a tiny raw piece of fruit from each plant before anything else: touch it"
                     + " to the tongue and spit it out. Destroy a bitter plant: never cook it, never"
                     + " seed from it.");
+    tasted.progress().ifPresent(report::note);
     planting.bed().ifPresent(report::concerns);
   }
 
