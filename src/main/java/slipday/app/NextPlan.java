@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import slipday.finding.Finding;
+import slipday.finding.Label;
 import slipday.finding.Level;
 import slipday.format.Formatter;
 import slipday.garden.Garden;
@@ -20,6 +22,7 @@ import slipday.nextseason.Comments;
 import slipday.nextseason.NextSeason;
 import slipday.nextseason.PlanText;
 import slipday.source.Source;
+import slipday.source.Span;
 import slipday.syntax.SeasonFile;
 import slipday.syntax.SeasonParser;
 
@@ -95,11 +98,7 @@ public final class NextPlan {
       text = without(text, idle);
       found = found(text);
     }
-    List<Finding> here =
-        found.stream()
-            .filter(f -> f.place().filter(l -> isHere(l.span().source())).isPresent())
-            .toList();
-    return new Draft(annotated(text, here, found.size() - here.size()), season, found);
+    return new Draft(annotated(text, found), season, found);
   }
 
   private boolean isHere(Source source) {
@@ -209,18 +208,20 @@ public final class NextPlan {
     return seenFromNext(prefix(site) + path);
   }
 
-  /** With what has to be decided above each thing it is about. */
-  private static String annotated(String text, List<Finding> here, int elsewhere) {
+  /** With what has to be decided above each thing it is about; of other files, under the head. */
+  private String annotated(String text, List<Finding> found) {
+    int head = bound(text).blocks().get(0).span().line();
     Map<Integer, List<String>> above = new TreeMap<>();
-    for (Finding finding : here) {
-      int line = begin(text, finding.place().orElseThrow().span().line());
-      List<String> words = above.computeIfAbsent(line, n -> new ArrayList<>());
-      words.addAll(Comments.of("To decide: " + finding.message() + " " + finding.help()));
+    for (Finding finding : found) {
+      Optional<Span> place = finding.place().map(Label::span);
+      boolean here = place.filter(s -> isHere(s.source())).isPresent();
+      int line = here ? begin(text, place.orElseThrow().line()) : head;
+      String where = here ? "" : place.map(s -> " (" + s.lineLabel() + ")").orElse("");
+      above
+          .computeIfAbsent(line, n -> new ArrayList<>())
+          .addAll(Comments.of("To decide: " + finding.message() + where + " " + finding.help()));
     }
     StringBuilder out = new StringBuilder();
-    if (elsewhere > 0) {
-      out.append("# To decide: the checks hold something against the files it takes in.\n");
-    }
     List<String> lines = text.lines().toList();
     for (int n = 1; n <= lines.size(); n++) {
       above.getOrDefault(n, List.of()).forEach(c -> out.append(c).append('\n'));

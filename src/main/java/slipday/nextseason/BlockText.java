@@ -22,7 +22,7 @@ final class BlockText {
     return lines;
   }
 
-  /** The comment lines right above a block; a heading belongs to none. */
+  /** The gardener's comment lines right above a block; a heading belongs to none. */
   static List<String> comment(Block block) {
     Source source = block.span().source();
     List<String> lines = new ArrayList<>();
@@ -31,7 +31,9 @@ final class BlockText {
       if (!line.startsWith("#") || line.startsWith(HEADING)) {
         break;
       }
-      lines.add(0, line);
+      if (!Comments.isOurs(line)) {
+        lines.add(0, line);
+      }
     }
     return lines;
   }
@@ -60,11 +62,15 @@ final class BlockText {
       BoundClause clause = clauses.get(n);
       if (clause != null) {
         lines.addAll(each.apply(clause));
-      } else if (source.line(n).strip().startsWith("#")) {
+      } else if (isComment(source.line(n).strip())) {
         lines.add(source.line(n));
       }
     }
     return lines;
+  }
+
+  private static boolean isComment(String line) {
+    return line.startsWith("#") && !line.startsWith(HEADING) && !Comments.isOurs(line);
   }
 
   static String line(BoundClause clause) {

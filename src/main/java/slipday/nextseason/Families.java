@@ -2,11 +2,14 @@ package slipday.nextseason;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import slipday.garden.Garden;
 import slipday.garden.Goal;
 import slipday.garden.Line;
@@ -14,6 +17,7 @@ import slipday.garden.Lot;
 import slipday.garden.Planting;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Plants;
+import slipday.garden.record.Stand;
 import slipday.measure.Reasoned;
 import slipday.nextseason.NextSeason.Role;
 
@@ -54,7 +58,8 @@ final class Families {
         garden.goals().stream().filter(g -> g.line().name().equals(line.name())).findFirst();
     PlantMeans means = new PlantMeans(garden.record(), line, goal);
     Map<Plants, Family> best = best(borne, means);
-    List<Plants> order = means.inOrder(best.keySet());
+    List<Plants> ranked = means.inOrder(best.keySet());
+    List<Plants> order = spread(ranked);
     boolean parts = borne.stream().anyMatch(p -> offspring.isFirstGeneration(p.lot()));
     int stood = borne.stream().mapToInt(Families::plants).sum();
     int plants = parts ? Math.max(stood, PLANTS_THAT_PART) : stood;
@@ -64,7 +69,8 @@ final class Families {
       Plants plant = order.get(i);
       Family family = Objects.requireNonNull(best.get(plant));
       if (i < many) {
-        List<String> why = new ArrayList<>(List.of(why(plant, i, order.size(), means)));
+        List<String> why =
+            new ArrayList<>(List.of(why(plant, ranked.indexOf(plant), ranked.size(), means)));
         if (i == 0) {
           why.add(ORDERED);
         }
@@ -80,6 +86,14 @@ final class Families {
     } else if (!parts) {
       check(line, borne, checks);
     }
+  }
+
+  /** The best plant of each family first, so that no family is lost to another at once. */
+  private static List<Plants> spread(List<Plants> ranked) {
+    Set<Stand> seen = new HashSet<>();
+    List<Plants> firsts = ranked.stream().filter(p -> seen.add(p.stand())).toList();
+    return Stream.concat(firsts.stream(), ranked.stream().filter(p -> !firsts.contains(p)))
+        .toList();
   }
 
   private static int plants(Planting planting) {

@@ -118,7 +118,7 @@ final class GrowText {
 
   List<String> cross(Made made) {
     List<String> lines = new ArrayList<>(BlockText.comment(made.cross().places().block()));
-    lines.add("# It was not made this season.");
+    lines.addAll(Comments.of("It was not made this season."));
     lines.addAll(
         BlockText.body(
             made.cross().places().block(),

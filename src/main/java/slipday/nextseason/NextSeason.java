@@ -9,6 +9,7 @@ import slipday.garden.Garden;
 import slipday.garden.Line;
 import slipday.garden.Lot;
 import slipday.garden.Planting;
+import slipday.garden.record.Fact;
 
 /**
  * What can follow this season: which lot comes after which planting, how many plants of it, in
@@ -18,6 +19,8 @@ import slipday.garden.Planting;
  * @param year the next season, by its first year
  * @param left seeds of each lot after this season, by its name; none where never counted
  * @param followers by this season's planting, the names of those that follow it
+ * @param dropped lines given up, by name
+ * @param dropped lines given up, by name
  */
 public record NextSeason(
     Garden garden,
@@ -27,7 +30,8 @@ public record NextSeason(
     List<LeftOut> leftOut,
     List<Resting> resting,
     Map<String, Integer> left,
-    Map<String, List<String>> followers) {
+    Map<String, List<String>> followers,
+    Map<String, Fact.Dropped> dropped) {
   public NextSeason {
     plantings = List.copyOf(plantings);
     crosses = List.copyOf(crosses);
@@ -35,6 +39,7 @@ public record NextSeason(
     resting = List.copyOf(resting);
     left = Map.copyOf(left);
     followers = Map.copyOf(followers);
+    dropped = Map.copyOf(dropped);
   }
 
   /** Why a lot is sown. */

@@ -130,8 +130,9 @@ public final class PlanText {
         Comments.of(
             "Out of "
                 + outer.called()
-                + " and its record, by `slipday next-season`. It is yours to change; what must be decided"
-                + " is marked `To decide`."));
+                + " and its record, by `slipday next-season`. It is yours to change. What must be"
+                + " decided is marked `To decide`. Lines that begin like this one are not taken over"
+                + " into the plan after it."));
     add(List.of("season " + label()));
     if (!outer.includes().isEmpty()) {
       add(outer.includes().stream().map(p -> "include \"" + p + "\"").toList());
@@ -178,12 +179,7 @@ public final class PlanText {
   }
 
   private Optional<Fact.Dropped> end(String line) {
-    return garden
-        .record()
-        .every(Fact.Dropped.class)
-        .filter(d -> d.line().name().equals(line))
-        .filter(d -> !d.date().isBefore(garden.season().first()))
-        .findFirst();
+    return Optional.ofNullable(next.dropped().get(line));
   }
 
   private boolean isDropped(String line) {

@@ -1,5 +1,6 @@
 package slipday.nextseason;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -44,11 +45,20 @@ final class Successors {
     this.stock = new SeedStore(garden, garden.season().year() + 1);
     this.sowings = new Sowings(stock, offspring);
     this.families = new Families(garden, offspring, stock, sowings);
+    garden.record().every(Fact.Dropped.class).forEach(d -> dropped.put(d.line().name(), d));
     garden
         .record()
-        .every(Fact.Dropped.class)
-        .filter(d -> !d.date().isBefore(garden.season().first()))
-        .forEach(d -> dropped.put(d.line().name(), d));
+        .every(Fact.Sowed.class)
+        .forEach(s -> resumed(s.stand().lot().line().name(), s.date()));
+    garden.plantings().forEach(p -> resumed(p.line().name(), garden.season().first()));
+  }
+
+  /** A line that is sown again after it was dropped is not given up. */
+  private void resumed(String line, LocalDate when) {
+    Fact.Dropped end = dropped.get(line);
+    if (end != null && end.date().isBefore(when)) {
+      dropped.remove(line);
+    }
   }
 
   NextSeason nextSeason() {
@@ -68,7 +78,8 @@ final class Successors {
         sowings.leftOut(),
         resting(placed),
         stock.left(),
-        sowings.followers());
+        sowings.followers(),
+        dropped);
   }
 
   /** All plantings of one line. */

@@ -350,7 +350,9 @@ public final class MakeTernHollowRecord {
     jory(day(7, 17), "first male flowers lantern-row-2026");
     jory(day(7, 19), "first fruiting flowers lantern-row-2026");
     jory(day(8, 6), "picked lantern-row-2026, 34 fruits, flavour 8 of 10");
-    jory(day(9, 12), "saved lantern-row-2026, 2600 seeds, into lantern-row-2027");
+    jory(
+        day(9, 12),
+        "saved lantern-row-2026, 2600 seeds, into lantern-row-2027, generation OP, isolated");
     jory(day(10, 10), "dried lantern-row-2027");
     jory(day(4, 20), "sowed brick-lane-2025, 9 seeds");
     jory(day(4, 27), "emerged brick-lane-2025, 8 seedlings");
@@ -358,7 +360,9 @@ public final class MakeTernHollowRecord {
     jory(day(6, 18), "first fruiting flowers brick-lane-2025");
     jory(day(8, 3), "picked brick-lane-2025, 11 fruits, 1.9 kg, flavour 7 of 10");
     jory(day(8, 17), "picked brick-lane-2025, 23 fruits, 3.8 kg");
-    jory(day(8, 21), "saved brick-lane-2025, 380 seeds, into brick-lane-2027");
+    jory(
+        day(8, 21),
+        "saved brick-lane-2025, 380 seeds, into brick-lane-2027, generation OP, isolated");
     jory(day(9, 1), "dried brick-lane-2027");
   }
 

@@ -2,6 +2,7 @@ package slipday.rules.record;
 
 import slipday.finding.Level;
 import slipday.garden.FlowerCare;
+import slipday.garden.Lot;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
 import slipday.rules.Reporter;
@@ -29,7 +30,7 @@ public final class SeedFromUnmarkedFruit implements Rule {
   @Override
   public void check(Season season, Reporter reporter) {
     Taking.of(season)
-        .filter(t -> t.fruit().isEmpty())
+        .filter(t -> t.fruit().isEmpty() && t.lot().identity() != Lot.Identity.KNOWN)
         .filter(t -> t.planting().filter(p -> !isMarked(p)).isEmpty())
         .forEach(t -> found(t, reporter));
   }
