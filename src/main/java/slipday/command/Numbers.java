@@ -11,6 +11,7 @@ final class Numbers {
   private Numbers() {}
 
   /** Ends the command with what is wrong; for places where a value is due. */
+  @SuppressWarnings("TypeParameterUnusedInFormals") // It never returns, so it fits every place.
   static <T> T fail(String message, String help) {
     throw new CommandFailure(message, help);
   }
