@@ -22,6 +22,7 @@ final class Commands {
           "record",
           "lots",
           "tags",
+          "labels",
           "odds",
           "segregation",
           "next-season",
@@ -52,6 +53,7 @@ final class Commands {
       case "record" -> RecordCommand.spec(streams);
       case "lots" -> LotsCommand.spec(streams);
       case "tags" -> TagsCommand.spec(streams);
+      case "labels" -> LabelsCommand.spec(streams);
       case "odds" -> OddsCommand.spec(streams);
       case "segregation" -> SegregationCommand.spec(streams);
       case "next-season" -> NextSeasonCommand.spec(streams);

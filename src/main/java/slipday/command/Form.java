@@ -9,7 +9,8 @@ enum Form {
   CSV("csv"),
   SARIF("sarif"),
   ICS("ics"),
-  MARKDOWN("markdown");
+  MARKDOWN("markdown"),
+  HTML("html");
 
   private final String word;
 

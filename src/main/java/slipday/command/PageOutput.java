@@ -2,6 +2,9 @@ package slipday.command;
 
 /** Where a page goes. */
 final class PageOutput {
+  static final String[] OPTION = {"-o", "--output"};
+  static final String SAYS = "The file to write; standard output if none is named.";
+
   private final Args args;
   private final Streams streams;
 

@@ -12,11 +12,8 @@ final class ReportCommand {
             "One file that needs no network: the season as bars, the garden to scale, what",
             "was found, and the plan's text, linked both ways; point or tap to see why.")
         .plan()
-        .option(
-            new String[] {"-o", "--output"},
-            "FILE",
-            "The file to write; standard output if none is named.")
-        .option("--date", "D", "The day it is made for, as 2027-07-08; today if none is named.")
+        .option(PageOutput.OPTION, "FILE", PageOutput.SAYS)
+        .option("--date", "DAY", "The day it is made for, as 2027-07-08; today if none is named.")
         .examples(
             "slipday report plan.season -o season.html",
             "slipday report plan.season -o season.html --date 2027-07-08")

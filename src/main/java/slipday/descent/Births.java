@@ -127,6 +127,11 @@ public final class Births {
             .isPresent();
   }
 
+  /** The generation of a tagged fruit's seed, as far as it was pollinated as recorded. */
+  public Optional<Generation> seedOf(Fruit fruit) {
+    return seedOf(fruit, Optional.empty());
+  }
+
   /**
    * The generation of a tagged fruit's seed.
    *

@@ -96,6 +96,15 @@ public final class Tags {
     return parts.matches() ? Optional.of(Integer.parseInt(parts.group(1))) : Optional.empty();
   }
 
+  /**
+   * A tag with its check character by ISO/IEC 7064, mod 37,36, in capitals; empty where the tag has
+   * other characters than letters and digits.
+   */
+  public static Optional<String> checked(String tag) {
+    String bare = bare(tag);
+    return CheckCharacter.MOD_37_36.of(bare).map(check -> bare + check);
+  }
+
   /** Without its check character, if it has one. */
   private static String bare(String tag) {
     String text = tag.toUpperCase(Locale.ROOT);

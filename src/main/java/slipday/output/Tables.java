@@ -12,6 +12,7 @@ import slipday.output.data.CheckData;
 import slipday.output.data.ClimateData;
 import slipday.output.data.CropsData;
 import slipday.output.data.FindingData;
+import slipday.output.data.LabelsData;
 import slipday.output.data.LotsData;
 import slipday.output.data.PlaceData;
 import slipday.output.data.ScheduleData;
@@ -203,6 +204,41 @@ public final class Tables {
         l.keepBack(),
         l.mayBeBitter(),
         String.join("; ", l.diseases()));
+  }
+
+  public static String of(LabelsData data) {
+    return table(
+        List.of(
+            "kind",
+            "name",
+            "code",
+            "line",
+            "line_title",
+            "planting",
+            "cross",
+            "date",
+            "generation",
+            "seeds",
+            "harvested",
+            "may_be_bitter",
+            "doubtful"),
+        data.labels().stream()
+            .map(
+                l ->
+                    List.of(
+                        l.kind(),
+                        l.name(),
+                        l.code(),
+                        l.line(),
+                        l.lineTitle(),
+                        l.planting(),
+                        l.cross(),
+                        l.date(),
+                        l.generation(),
+                        l.seeds(),
+                        l.harvested(),
+                        l.mayBeBitter(),
+                        l.doubtful())));
   }
 
   static String table(List<String> headings, Stream<? extends List<?>> rows) {

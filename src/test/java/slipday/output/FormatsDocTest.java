@@ -56,7 +56,7 @@ class FormatsDocTest {
 
   private static String tables() {
     StringBuilder out = new StringBuilder("| command | columns |\n| --- | --- |\n");
-    for (String command : List.of("check", "schedule", "bloom", "climate", "lots")) {
+    for (String command : List.of("check", "schedule", "bloom", "climate", "lots", "labels")) {
       out.append(row(command, command + " plans/tern-hollow/plan.season --format csv"));
     }
     out.append(row("crops", "crops --format csv"));

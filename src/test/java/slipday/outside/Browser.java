@@ -247,9 +247,18 @@ public final class Browser implements AutoCloseable {
     return (int) page.results().count();
   }
 
-  /** What is to be seen of the page, or a part of it, PNG. */
-  public byte[] picture() {
-    JsonNode png = command("Page.captureScreenshot", Map.of("format", "png"));
+  /**
+   * A part of the page, in CSS px from its corner, PNG.
+   *
+   * @param scale dots for each px
+   */
+  public byte[] picture(double x, double y, double width, double height, double scale) {
+    Map<String, Object> clip =
+        Map.of("x", x, "y", y, "width", width, "height", height, "scale", scale);
+    JsonNode png =
+        command(
+            "Page.captureScreenshot",
+            Map.of("format", "png", "captureBeyondViewport", true, "clip", clip));
     return Base64.getDecoder().decode(png.get("data").asText());
   }
 

@@ -79,6 +79,16 @@ public final class OutsideTools {
     requireOrSkip(found, "Chromium with its driver");
   }
 
+  /** What zbar reads of the codes in pictures, in their order. */
+  public static List<String> barcodes(List<Path> pictures) {
+    Tool zbar = new Tool(List.of("zbarimg", "--quiet", "--raw"), Map.of());
+    Tool found =
+        requireOrSkip(Optional.of(zbar).filter(z -> z.runs("--version")), "zbarimg of zbar");
+    String[] names = pictures.stream().map(Path::toString).toArray(String[]::new);
+    String[] others = java.util.Arrays.copyOfRange(names, 1, names.length);
+    return found.run(names[0], others).lines().filter(l -> !l.startsWith("Connection ")).toList();
+  }
+
   /** The script of axe-core, which judges how well a page can be used by everybody. */
   public static String axe() {
     Path file =

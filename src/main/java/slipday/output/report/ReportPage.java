@@ -76,11 +76,7 @@ public final class ReportPage {
     Raw style = new Raw(Template.read("report.css"));
     Raw script = new Raw(Template.read("report.js"));
     return new View(
-        "default-src 'none'; style-src "
-            + style.hash()
-            + "; script-src "
-            + script.hash()
-            + "; img-src data:; base-uri 'none'; form-action 'none'",
+        Template.policy(style, Optional.of(script)),
         style,
         script,
         new Raw(Json.embedded(book.data(years, axis.days()))),

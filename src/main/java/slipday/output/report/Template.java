@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.Optional;
 import slipday.output.Lines;
 
 /**
@@ -35,6 +36,14 @@ final class Template {
         throw new IllegalStateException(e); // every Java has it
       }
     }
+  }
+
+  /** The policy of a page that has this style, this script and nothing else. */
+  static String policy(Raw style, Optional<Raw> script) {
+    return "default-src 'none'; style-src "
+        + style.hash()
+        + script.map(s -> "; script-src " + s.hash()).orElse("")
+        + "; img-src data:; base-uri 'none'; form-action 'none'";
   }
 
   static String fill(String name, Object view) {

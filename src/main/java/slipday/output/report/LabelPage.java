@@ -1,0 +1,115 @@
+package slipday.output.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slipday.output.Lines;
+import slipday.output.data.LabelsData;
+import slipday.output.data.LabelsData.LabelData;
+import slipday.output.report.Template.Raw;
+
+/** Labels on sheets, ready to print. */
+public final class LabelPage {
+  private LabelPage() {}
+
+  /** What the template is filled in with. */
+  record View(
+      String policy,
+      Raw style,
+      String title,
+      String season,
+      String about,
+      boolean cut,
+      List<SheetView> sheets) {}
+
+  record SheetView(List<LabelView> labels) {}
+
+  /**
+   * @param kind for the style; {@code used} for a place left blank
+   * @param check the check character; empty where there is none
+   * @param lines what stands on it, most telling first
+   * @param fields what is to be filled in by hand
+   */
+  record LabelView(
+      String kind,
+      String name,
+      String check,
+      String title,
+      List<String> lines,
+      List<String> fields,
+      String caution,
+      Raw code) {}
+
+  /**
+   * The page, HTML.
+   *
+   * @param used labels already gone from the first sheet
+   */
+  public static String html(LabelsData data, LabelSheet sheet, int used) {
+    Raw style = new Raw(Template.read("labels.css") + sheet.style());
+    String about =
+        Lines.count(data.labels().size(), "label")
+            + " of "
+            + Svg.number(sheet.width())
+            + " × "
+            + Svg.number(sheet.height())
+            + " mm, "
+            + sheet.labels()
+            + " on a sheet.";
+    return Template.fill(
+        "labels.html",
+        new View(
+            Template.policy(style, Optional.empty()),
+            style,
+            data.season().title(),
+            data.season().label(),
+            about,
+            sheet.cut(),
+            sheets(data.labels(), sheet, used)));
+  }
+
+  private static List<SheetView> sheets(List<LabelData> labels, LabelSheet sheet, int used) {
+    List<LabelView> all = new ArrayList<>();
+    for (int i = 0; i < used; i++) {
+      all.add(new LabelView("used", "", "", "", List.of(), List.of(), "", new Raw("")));
+    }
+    labels.forEach(label -> all.add(view(label)));
+    List<SheetView> sheets = new ArrayList<>();
+    for (int from = 0; from < all.size(); from += sheet.labels()) {
+      sheets.add(new SheetView(all.subList(from, Math.min(all.size(), from + sheet.labels()))));
+    }
+    return sheets;
+  }
+
+  private static LabelView view(LabelData label) {
+    boolean checked =
+        label.code().length() == label.name().length() + 1
+            && label.code().regionMatches(true, 0, label.name(), 0, label.name().length());
+    List<String> lines = new ArrayList<>();
+    label.generation().ifPresent(g -> lines.add("seed " + g + (label.doubtful() ? " ?" : "")));
+    if (!label.cross().isEmpty() && !label.cross().equals(label.line())) {
+      lines.add(label.cross());
+    }
+    label.date().ifPresent(d -> lines.add("pollinated " + d));
+    label.harvested().ifPresent(y -> lines.add("harvested " + y));
+    label.seeds().ifPresent(n -> lines.add(Lines.count(n, "seed")));
+    if (label.kind().equals("packet") && label.doubtful()) {
+      lines.add("identity in doubt");
+    }
+    boolean free = label.kind().equals("free");
+    if (free) {
+      lines.add(label.planting());
+    }
+    return new LabelView(
+        label.kind(),
+        label.name(),
+        checked ? label.code().substring(label.name().length()) : "",
+        label.lineTitle(),
+        lines,
+        free ? List.of("plant", "by", "date") : List.of(),
+        label.mayBeBitter()
+            ? "May be bitter and poisonous: taste each plant first, spit it out."
+            : "",
+        new Raw(QrCode.of(label.code()).toString()));
+  }
+}
