@@ -31,5 +31,5 @@ exit /b 2
 :start
 set "archive="
 if exist "%lib%\slipday.jsa" set archive="-XX:SharedArchiveFile=%lib%\slipday.jsa"
-"%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xlog:disable %archive% %SLIPDAY_JAVA_OPTS% -jar "%lib%\slipday.jar" %*
+"%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xlog:disable %archive% -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 %SLIPDAY_JAVA_OPTS% -jar "%lib%\slipday.jar" %*
 exit /b %errorlevel%
