@@ -2,7 +2,6 @@ package slipday.command;
 
 import slipday.app.Checked;
 import slipday.output.BloomText;
-import slipday.output.Json;
 import slipday.output.Tables;
 import slipday.output.data.BloomData;
 
@@ -33,11 +32,7 @@ final class BloomCommand {
       streams
           .out()
           .print(
-              switch (form) {
-                case JSON -> Json.text(data);
-                case CSV -> Tables.of(data);
-                default -> new BloomText(data, plan.ink()).text();
-              });
+              form.of(data, () -> Tables.of(data), () -> new BloomText(data, plan.ink()).text()));
     }
     return plan.tellErrors(checked);
   }

@@ -2,7 +2,6 @@ package slipday.command;
 
 import slipday.app.Checked;
 import slipday.output.ClimateText;
-import slipday.output.Json;
 import slipday.output.Tables;
 import slipday.output.data.ClimateData;
 
@@ -32,11 +31,7 @@ final class ClimateCommand {
     streams
         .out()
         .print(
-            switch (form) {
-              case JSON -> Json.text(data);
-              case CSV -> Tables.of(data);
-              default -> new ClimateText(data, plan.ink()).text();
-            });
+            form.of(data, () -> Tables.of(data), () -> new ClimateText(data, plan.ink()).text()));
     return Exit.CLEAN;
   }
 }

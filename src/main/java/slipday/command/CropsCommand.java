@@ -13,7 +13,6 @@ import slipday.garden.CropBook;
 import slipday.output.CropsText;
 import slipday.output.FindingsText;
 import slipday.output.Ink;
-import slipday.output.Json;
 import slipday.output.Tables;
 import slipday.output.data.CropsData;
 
@@ -52,11 +51,10 @@ final class CropsCommand {
     streams
         .out()
         .print(
-            switch (form) {
-              case JSON -> Json.text(data);
-              case CSV -> Tables.of(data);
-              default -> new CropsText(data, Colour.ink(args, streams)).text();
-            });
+            form.of(
+                data,
+                () -> Tables.of(data),
+                () -> new CropsText(data, Colour.ink(args, streams)).text()));
     return Exit.CLEAN;
   }
 

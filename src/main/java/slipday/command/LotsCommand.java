@@ -2,7 +2,6 @@ package slipday.command;
 
 import java.util.OptionalInt;
 import slipday.app.Checked;
-import slipday.output.Json;
 import slipday.output.LotsText;
 import slipday.output.Tables;
 import slipday.output.data.LotsData;
@@ -48,11 +47,10 @@ final class LotsCommand {
     streams
         .out()
         .print(
-            switch (form) {
-              case JSON -> Json.text(data);
-              case CSV -> Tables.of(data);
-              default -> args.has("--labels") ? text.labels() : text.text();
-            });
+            form.of(
+                data,
+                () -> Tables.of(data),
+                () -> args.has("--labels") ? text.labels() : text.text()));
     return Exit.CLEAN;
   }
 

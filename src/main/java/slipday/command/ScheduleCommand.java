@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import slipday.app.Checked;
 import slipday.finding.Nearest;
-import slipday.output.Json;
 import slipday.output.ScheduleText;
 import slipday.output.Tables;
 import slipday.output.data.ScheduleData;
@@ -41,11 +40,8 @@ final class ScheduleCommand {
       streams
           .out()
           .print(
-              switch (form) {
-                case JSON -> Json.text(data);
-                case CSV -> Tables.of(data);
-                default -> new ScheduleText(data, plan.ink()).text();
-              });
+              form.of(
+                  data, () -> Tables.of(data), () -> new ScheduleText(data, plan.ink()).text()));
     }
     return plan.tellErrors(checked);
   }

@@ -50,17 +50,8 @@ record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDat
   }
 
   private static Optional<Stand> stand(Fact fact) {
-    if (fact instanceof Fact.Sowed s) {
-      return Optional.of(s.stand());
-    }
-    if (fact instanceof Fact.Emerged e) {
-      return Optional.of(e.stand());
-    }
-    if (fact instanceof Fact.PottedOn p) {
-      return Optional.of(p.stand());
-    }
-    if (fact instanceof Fact.PlantedOut p) {
-      return Optional.of(p.stand());
+    if (fact instanceof Fact.Raised raised) {
+      return Optional.of(raised.stand());
     }
     if (fact instanceof Fact.FirstFlowers f) {
       return Optional.of(f.plants().stand());

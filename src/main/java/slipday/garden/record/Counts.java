@@ -49,19 +49,9 @@ final class Counts {
   }
 
   private static Stream<Stand> stands(Fact fact) {
-    if (fact instanceof Fact.Sowed s) {
-      return Stream.of(s.stand());
-    }
-    if (fact instanceof Fact.Emerged e) {
-      return Stream.of(e.stand());
-    }
-    if (fact instanceof Fact.PottedOn p) {
-      return Stream.of(p.stand());
-    }
-    if (fact instanceof Fact.PlantedOut p) {
-      return Stream.of(p.stand());
-    }
-    return plants(fact).map(Plants::stand).distinct();
+    return fact instanceof Fact.Raised raised
+        ? Stream.of(raised.stand())
+        : plants(fact).map(Plants::stand).distinct();
   }
 
   private static Stream<Plants> plants(Fact fact) {

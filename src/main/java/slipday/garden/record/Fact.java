@@ -10,10 +10,7 @@ import slipday.source.Span;
 /** One line of the record, understood. */
 public sealed interface Fact
     permits Fruit,
-        Fact.Sowed,
-        Fact.Emerged,
-        Fact.PottedOn,
-        Fact.PlantedOut,
+        Fact.Raised,
         Fact.Moved,
         Fact.Staked,
         Fact.Lost,
@@ -48,13 +45,18 @@ public sealed interface Fact
     return at().span();
   }
 
-  record Sowed(At at, Stand stand, Optional<Integer> seeds) implements Fact {}
+  /** What was done with all plants of a stand together, on their way into the bed. */
+  sealed interface Raised extends Fact permits Sowed, Emerged, PottedOn, PlantedOut {
+    Stand stand();
+  }
 
-  record Emerged(At at, Stand stand, int seedlings) implements Fact {}
+  record Sowed(At at, Stand stand, Optional<Integer> seeds) implements Raised {}
 
-  record PottedOn(At at, Stand stand, Optional<Integer> plants) implements Fact {}
+  record Emerged(At at, Stand stand, int seedlings) implements Raised {}
 
-  record PlantedOut(At at, Stand stand, Optional<Integer> plants) implements Fact {}
+  record PottedOn(At at, Stand stand, Optional<Integer> plants) implements Raised {}
+
+  record PlantedOut(At at, Stand stand, Optional<Integer> plants) implements Raised {}
 
   record Moved(At at, Plants plants, Bed to) implements Fact {}
 

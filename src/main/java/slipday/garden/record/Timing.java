@@ -84,14 +84,8 @@ final class Timing {
   }
 
   private static Optional<Stand> standOf(Fact fact) {
-    if (fact instanceof Fact.Emerged e) {
-      return Optional.of(e.stand());
-    }
-    if (fact instanceof Fact.PottedOn p) {
-      return Optional.of(p.stand());
-    }
-    if (fact instanceof Fact.PlantedOut p) {
-      return Optional.of(p.stand());
+    if (fact instanceof Fact.Raised raised) {
+      return fact instanceof Fact.Sowed ? Optional.empty() : Optional.of(raised.stand());
     }
     if (fact instanceof Fact.FirstFlowers f) {
       return Optional.of(f.plants().stand());

@@ -1,12 +1,14 @@
 package slipday.rules.crossing;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import slipday.garden.CropFacts;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
 import slipday.rules.Reporter;
 import slipday.rules.Words;
 import slipday.season.Exposure;
+import slipday.season.Season;
 import slipday.source.Span;
 
 /** What the rules of crossing say alike about an exposure. */
@@ -16,6 +18,33 @@ final class Exposures {
           + " sound. The danger follows the seed and all that comes of it.";
 
   private Exposures() {}
+
+  /** Exposures within a species of seed that is kept; a bitter kind's are another rule's. */
+  static Stream<Exposure> ofKeptSeed(Season season) {
+    return season.exposures().stream()
+        .filter(e -> e.intoSeed() && e.sameSpecies())
+        .filter(e -> !BitterPollen.isDanger(e));
+  }
+
+  /**
+   * A report of such an exposure, with its figures.
+   *
+   * @param whose whose pollen it is
+   */
+  static Reporter.Report keptOpen(Reporter reporter, Exposure exposure, String whose) {
+    Planting receiver = exposure.receiver();
+    return described(
+        reporter.report(
+            exposure.near(),
+            receiver,
+            seedLine(receiver),
+            "Seed of "
+                + Words.tick(receiver.name())
+                + " is kept from flowers that stand open to the pollen of "
+                + whose
+                + "."),
+        exposure);
+  }
 
   /** The line that says seed is kept, or else the planting. */
   static Span seedLine(Planting planting) {

@@ -2,7 +2,6 @@ package slipday.rules.crossing;
 
 import slipday.finding.Level;
 import slipday.garden.Outsider;
-import slipday.garden.Planting;
 import slipday.language.PlanClauses;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
@@ -29,29 +28,17 @@ public final class PollenFromOutside implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
-    season.exposures().stream()
-        .filter(e -> e.intoSeed() && e.sameSpecies())
-        .filter(e -> !BitterPollen.isDanger(e))
+    Exposures.ofKeptSeed(season)
         .forEach(e -> e.source().outsider().ifPresent(outsider -> found(e, outsider, reporter)));
   }
 
   private static void found(Exposure exposure, Outsider outsider, Reporter reporter) {
-    Planting receiver = exposure.receiver();
     String who = outsider.volunteer() ? "the volunteer " : "the neighbour ";
     Reporter.Report report =
-        reporter.report(
-            exposure.near(),
-            receiver,
-            Exposures.seedLine(receiver),
-            "Seed of "
-                + Words.tick(receiver.name())
-                + " is kept from flowers that stand open to the pollen of "
-                + who
-                + Words.tick(outsider.name())
-                + " ("
-                + exposure.source().crop().name()
-                + ").");
-    Exposures.described(report, exposure);
+        Exposures.keptOpen(
+            reporter,
+            exposure,
+            who + Words.tick(outsider.name()) + " (" + exposure.source().crop().name() + ")");
     outsider.places().find(PlanClauses.DISTANCE).ifPresent(d -> report.also(d, "this far away"));
     report.help(
         Exposures.mend(exposure)

@@ -27,26 +27,15 @@ public final class SeedOpenToCrossing implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
-    season.exposures().stream()
-        .filter(e -> e.intoSeed() && e.sameSpecies())
-        .filter(e -> !BitterPollen.isDanger(e))
+    Exposures.ofKeptSeed(season)
         .forEach(
             e -> e.source().planting().ifPresent(source -> found(season, e, source, reporter)));
   }
 
   private static void found(Season season, Exposure exposure, Planting source, Reporter reporter) {
     Planting receiver = exposure.receiver();
-    Reporter.Report report =
-        reporter.report(
-            exposure.near(),
-            receiver,
-            Exposures.seedLine(receiver),
-            "Seed of "
-                + Words.tick(receiver.name())
-                + " is kept from flowers that stand open to the pollen of "
-                + Words.tick(source.name())
-                + ".");
-    Exposures.described(report, exposure)
+    Reporter.Report report = Exposures.keptOpen(reporter, exposure, Words.tick(source.name()));
+    report
         .note("Both are " + receiver.species().latin() + ": within a species everything crosses.")
         .help(Exposures.mend(exposure));
     if (source.lot().bitterRisk(season.garden()) && !receiver.crop().isBitter()) {

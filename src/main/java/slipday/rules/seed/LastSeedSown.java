@@ -103,11 +103,7 @@ public final class LastSeedSown implements Rule {
     for (Sowing sowing : box.meant) {
       report.concerns(sowing.planting());
       if (!box.isCounted(sowing)) {
-        report
-            .also(
-                sowing.planting().places().of(PlanClauses.PLANTS),
-                "takes " + Sowing.seeds(sowing.taken()))
-            .note(sowing.how());
+        sowing.tell(report, sowing.takes());
       }
     }
     report.help(

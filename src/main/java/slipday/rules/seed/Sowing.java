@@ -10,7 +10,9 @@ import slipday.garden.CropFacts;
 import slipday.garden.Lot;
 import slipday.garden.Planting;
 import slipday.genetics.Odds;
+import slipday.language.PlanClauses;
 import slipday.measure.Reasoned;
+import slipday.rules.Reporter;
 import slipday.rules.Words;
 import slipday.season.Season;
 import slipday.seed.SeedsToSow;
@@ -69,6 +71,19 @@ record Sowing(Planting planting, int plants, int needed, String how) {
   /** The seeds it will take: as many as the plan says, or as many as it needs. */
   int taken() {
     return planting.seedsToSow().map(Reasoned::value).orElse(needed);
+  }
+
+  /**
+   * Tells a finding about the lot what this planting takes of it, and how that is reckoned.
+   *
+   * @param takes the words on the mark under the plants wanted
+   */
+  void tell(Reporter.Report report, String takes) {
+    report.also(planting.places().of(PlanClauses.PLANTS), takes).concerns(planting).note(how);
+  }
+
+  String takes() {
+    return "takes " + seeds(taken());
   }
 
   /** The chance that so many seeds give the plants wanted. */

@@ -87,12 +87,7 @@ public final class TooFewSeeds implements Rule {
                     : "the plants wanted take " + Sowing.seeds((int) wanted) + "."));
     report.marked(back > 0 ? back + " of them are kept back" : "seeds in hand");
     for (Sowing sowing : sowings) {
-      report
-          .also(
-              sowing.planting().places().of(PlanClauses.PLANTS),
-              dead ? "to be grown from it" : "takes " + Sowing.seeds(sowing.taken()))
-          .concerns(sowing.planting())
-          .note(sowing.how());
+      sowing.tell(report, dead ? "to be grown from it" : sowing.takes());
     }
     if (dead) {
       report.help("Grow another lot, or sow all of it and call each seedling luck.");
