@@ -16,6 +16,7 @@
  * 4  season    a planting through the weather years, dates chosen, bloom, crossing, hand pollination
  *    descent   ancestors of a plant, fruit or lot out of plan and record; inbreeding, coancestry
  *    seed      seed in hand: what is left, how good it still is, how much to sow
+ *    choice    candidates for the next generation: measured, corrected, valued, ranked
  *    odds      how many to grow, sow, pollinate and keep; counts against ratios
  *    nextseason  next season's plantings out of this season's lots, record and beds
  * 5  rules     one class a rule; reporter, catalogue, checker, allowances

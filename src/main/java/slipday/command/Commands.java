@@ -25,6 +25,7 @@ final class Commands {
           "labels",
           "odds",
           "segregation",
+          "candidates",
           "next-season",
           "climate",
           "crops",
@@ -55,6 +56,7 @@ final class Commands {
       case "tags" -> TagsCommand.spec(streams);
       case "labels" -> LabelsCommand.spec(streams);
       case "odds" -> OddsCommand.spec(streams);
+      case "candidates" -> CandidatesCommand.spec(streams);
       case "segregation" -> SegregationCommand.spec(streams);
       case "next-season" -> NextSeasonCommand.spec(streams);
       case "climate" -> ClimateCommand.spec(streams);

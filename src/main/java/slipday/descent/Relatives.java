@@ -1,10 +1,12 @@
 package slipday.descent;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import slipday.garden.Garden;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
@@ -29,7 +31,7 @@ public final class Relatives {
   public record Seed(
       int number, Map<Integer, Double> parents, boolean doubtful, Optional<Generation> generation) {
     public Seed {
-      parents = Map.copyOf(parents);
+      parents = Collections.unmodifiableMap(new TreeMap<>(parents));
     }
   }
 

@@ -14,6 +14,9 @@ package slipday.genetics;
 public record Regression(double slope, double error, int points) {
   private static final int FEWEST = 3;
 
+  /** Squares less than this share of the mean's are roundings. */
+  private static final double ALIKE = 1e-15;
+
   /** Refused for fewer than three points, or where x is always the same. */
   public static Answer<Regression> of(double[] x, double[] y) {
     if (x.length != y.length) {
@@ -32,7 +35,7 @@ public record Regression(double slope, double error, int points) {
       products += (x[i] - xMean) * (y[i] - yMean);
       total += (y[i] - yMean) * (y[i] - yMean);
     }
-    if (squares == 0) {
+    if (squares <= ALIKE * x.length * xMean * xMean) {
       return Answer.refused("All parents are alike.");
     }
     double slope = products / squares;

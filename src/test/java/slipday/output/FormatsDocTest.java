@@ -59,6 +59,8 @@ class FormatsDocTest {
     for (String command : List.of("check", "schedule", "bloom", "climate", "lots", "labels")) {
       out.append(row(command, command + " plans/tern-hollow/plan.season --format csv"));
     }
+    out.append(
+        row("candidates", "candidates plans/tern-hollow/recorded.season tern-amber --format csv"));
     out.append(row("crops", "crops --format csv"));
     out.append(row("crops NAME", "crops muskmelon --format csv"));
     return out.toString();

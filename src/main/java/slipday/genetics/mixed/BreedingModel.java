@@ -77,6 +77,16 @@ public final class BreedingModel {
     return List.copyOf(plants);
   }
 
+  /** What was measured, in the order in which it came. */
+  public List<Measurement> measurements() {
+    return measurements;
+  }
+
+  /** How many effects are corrected for, the mean among them. */
+  public int corrections() {
+    return model.rank();
+  }
+
   public BreedingValues values(Components components) {
     return new BreedingValues(this, components);
   }
@@ -176,11 +186,6 @@ public final class BreedingModel {
         measurements.stream().mapToDouble(Measurement::weight).toArray(),
         fixedEffects,
         random);
-  }
-
-  /** The model with nothing but fixed effects, and a further factor of so many levels. */
-  int rankWith(int[] factor, int count) {
-    return model(List.of(), FixedEffects.with(fixed.design(), factor, count)).rank();
   }
 
   private MixedModel.Random genetic() {

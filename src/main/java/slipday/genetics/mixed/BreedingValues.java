@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Breeding values predicted for given variances, of every plant of the pedigree, with how sure they
@@ -113,12 +114,13 @@ public final class BreedingValues {
    * What was corrected for.
    *
    * @param factor its name
-   * @param level which of a factor, beside the first; empty for a covariate, then by one of it
+   * @param level which of a factor; empty for a covariate, then by one of it
+   * @param beside the level that the estimate is a difference from; empty for a covariate
    * @param error standard error of the estimate
    * @param told whether it could be told from the others; if not the estimate is 0
    */
   public record Correction(
-      String factor, String level, double estimate, double error, boolean told) {}
+      String factor, String level, String beside, double estimate, double error, boolean told) {}
 
   /** Everything corrected for. */
   public List<Correction> corrections() {
@@ -130,6 +132,7 @@ public final class BreedingValues {
           new Correction(
               column.factor(),
               column.level(),
+              model.fixed.first(column.factor()),
               solution.fixed(i),
               solution.fixedError(i),
               !model.model.isAliased(i)));
@@ -144,13 +147,14 @@ public final class BreedingValues {
 
   /** Among the free plants. */
   private Map<Integer, Double> terms(Map<Integer, Double> shares) {
-    Map<Integer, Double> terms = new HashMap<>();
-    shares.forEach(
-        (plant, share) ->
-            model
-                .relationships
-                .stands(plant)
-                .forEach(t -> terms.merge(t.free(), share * t.share(), Double::sum)));
+    Map<Integer, Double> terms = new TreeMap<>();
+    new TreeMap<>(shares)
+        .forEach(
+            (plant, share) ->
+                model
+                    .relationships
+                    .stands(plant)
+                    .forEach(t -> terms.merge(t.free(), share * t.share(), Double::sum)));
     return terms;
   }
 }

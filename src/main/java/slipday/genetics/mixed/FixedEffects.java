@@ -15,6 +15,7 @@ final class FixedEffects {
   private final List<Column> columns = new ArrayList<>();
   private final Map<Column, Integer> places = new HashMap<>();
   private final Map<String, Double> means = new HashMap<>();
+  private final Map<String, String> firsts = new HashMap<>();
   private final Design design;
 
   /**
@@ -25,6 +26,11 @@ final class FixedEffects {
    */
   record Column(String factor, String level) {}
 
+  /** The level of a factor that the others are told beside; empty for a covariate. */
+  String first(String factor) {
+    return firsts.getOrDefault(factor, "");
+  }
+
   FixedEffects(List<Measurement> measurements) {
     add(new Column("", ""));
     SortedSet<String> factors = new TreeSet<>();
@@ -34,6 +40,7 @@ final class FixedEffects {
     for (String factor : factors) {
       SortedSet<String> levels = new TreeSet<>();
       measurements.forEach(m -> levels.add(m.factors().getOrDefault(factor, "")));
+      firsts.put(factor, levels.first());
       levels.stream().skip(1).forEach(level -> add(new Column(factor, level)));
     }
     for (String covariate : covariates) {

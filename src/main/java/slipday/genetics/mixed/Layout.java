@@ -91,31 +91,41 @@ final class Layout {
   }
 
   /** All effects of a record. */
-  private record Held(int count, int[] places, double[] shares) {}
+  private static final class Held {
+    private final int[] places;
+    private final double[] shares;
+    private int count;
+
+    Held(int most) {
+      places = new int[most];
+      shares = new double[most];
+    }
+
+    void add(int place, double share) {
+      places[count] = place;
+      shares[count++] = share;
+    }
+  }
 
   private Held held(int row) {
     int most = model.fixed.end(row) - model.fixed.start(row);
     for (MixedModel.Random each : model.random) {
       most += each.design().end(row) - each.design().start(row);
     }
-    int[] places = new int[most];
-    double[] shares = new double[most];
-    int count = 0;
+    Held held = new Held(most);
     for (int k = 0; k < starts.length; k++) {
       Design design = model.random.get(k).design();
       for (int i = design.start(row); isIn(k) && i < design.end(row); i++) {
-        places[count] = place(k, design.column(i));
-        shares[count++] = design.share(i);
+        held.add(place(k, design.column(i)), design.share(i));
       }
     }
     for (int i = model.fixed.start(row); i < model.fixed.end(row); i++) {
       int place = fixedPlaces[model.fixed.column(i)];
       if (place >= 0) {
-        places[count] = place;
-        shares[count++] = model.fixed.share(i);
+        held.add(place, model.fixed.share(i));
       }
     }
-    return new Held(count, places, shares);
+    return held;
   }
 
   /** [X Z]′·W·y for any y. */

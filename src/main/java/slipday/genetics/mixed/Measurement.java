@@ -1,6 +1,8 @@
 package slipday.genetics.mixed;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What one fruit was, or several weighed together, or a plant as a whole.
@@ -18,8 +20,9 @@ public record Measurement(
     Map<String, String> factors,
     Map<String, Double> covariates) {
   public Measurement {
-    factors = Map.copyOf(factors);
-    covariates = Map.copyOf(covariates);
+    // In an order of their own, so that sums come out alike to the last digit.
+    factors = Collections.unmodifiableMap(new TreeMap<>(factors));
+    covariates = Collections.unmodifiableMap(new TreeMap<>(covariates));
   }
 
   public static Measurement of(int plant, double value) {

@@ -32,17 +32,35 @@ public final class Reml {
     this.out = new boolean[count];
   }
 
-  /**
-   * What was estimated.
-   *
-   * @param variances in the model's order, the remainder's last
-   * @param covariances of those estimates, from the average information; rows of variances at the
-   *     boundary are 0
-   * @param atBoundary those that came out as 0
-   * @param logLikelihood restricted, at the estimate
-   */
-  public record Estimate(
-      double[] variances, double[][] covariances, boolean[] atBoundary, double logLikelihood) {
+  /** What was estimated, in the model's order, the remainder's last. */
+  public static final class Estimate {
+    private final double[] variances;
+    private final double[][] covariances;
+    private final boolean[] atBoundary;
+    private final double logLikelihood;
+
+    private Estimate(
+        double[] variances, double[][] covariances, boolean[] atBoundary, double logLikelihood) {
+      this.variances = variances;
+      this.covariances = covariances;
+      this.atBoundary = atBoundary;
+      this.logLikelihood = logLikelihood;
+    }
+
+    public double[] variances() {
+      return variances.clone();
+    }
+
+    /** Which came out as 0. */
+    public boolean[] atBoundary() {
+      return atBoundary.clone();
+    }
+
+    /** Restricted, at the estimate. */
+    public double logLikelihood() {
+      return logLikelihood;
+    }
+
     /** Standard error of a variance; 0 at the boundary. */
     public double error(int variance) {
       return Math.sqrt(covariances[variance][variance]);

@@ -120,7 +120,7 @@ class BreedingModelTest {
     Simulated one = new Simulated(new Random(1), 1, 8, 3, 2, 1, 3);
     assertThat(one.model().estimate().refusal().orElseThrow()).contains("one family");
     Simulated single = new Simulated(new Random(1), 6, 6, 1, 2, 1, 3);
-    assertThat(single.model().estimate().refusal().orElseThrow()).contains("two fruits");
+    assertThat(single.model().estimate().refusal().orElseThrow()).contains("two figures");
     long tooUnsure =
         IntStream.range(0, 20)
             .mapToObj(seed -> new Simulated(new Random(seed), 5, 2, 2, 4, 1, 3).model().estimate())

@@ -1,0 +1,94 @@
+package slipday.choice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import slipday.garden.Garden;
+import slipday.garden.record.Fact;
+import slipday.garden.record.Figures;
+import slipday.garden.record.Fruit;
+import slipday.garden.record.Plants;
+import slipday.garden.record.Subject;
+
+/** What is wrong with plants and their fruits, and which were tasted for bitterness. */
+final class Faults {
+  static final String OFF_TYPE = "off-type";
+
+  private final Map<Plants, List<Fault>> byPlant = new LinkedHashMap<>();
+  private final Map<Plants, Boolean> bitter = new LinkedHashMap<>();
+  private final Map<Plants, Fact.Lost> lost = new LinkedHashMap<>();
+
+  /**
+   * @param fruit the marked fruit it was seen on; empty for the plant or fruit for the kitchen
+   */
+  record Fault(String what, Optional<Fruit> fruit) {}
+
+  private Faults() {}
+
+  static Faults of(Garden garden) {
+    Faults made = new Faults();
+    garden.record().facts().forEach(made::read);
+    return made;
+  }
+
+  List<Fault> of(Plants plant) {
+    return byPlant.getOrDefault(plant, List.of());
+  }
+
+  /** Whether it was found bitter or clean; empty where it was not tasted. */
+  Optional<Boolean> bitter(Plants plant) {
+    return Optional.ofNullable(bitter.get(plant));
+  }
+
+  /** How it died or was rogued, if it was. */
+  Optional<Fact.Lost> lost(Plants plant) {
+    return Optional.ofNullable(lost.get(plant));
+  }
+
+  private void read(Fact fact) {
+    if (fact instanceof Fact.Picked picked) {
+      figures(picked.subject(), picked.figures());
+    } else if (fact instanceof Fact.Measured measured) {
+      figures(measured.subject(), measured.figures());
+    } else if (fact instanceof Fact.LookedAt looked) {
+      figures(looked.subject(), looked.figures());
+      if (!looked.state().equals("sound")) {
+        add(looked.subject(), looked.state());
+      }
+    } else if (fact instanceof Fact.OffType off) {
+      add(off.plants(), OFF_TYPE);
+    } else if (fact instanceof Fact.Lost gone) {
+      lost.put(gone.plants(), gone);
+      if (gone.rogued()) {
+        add(gone.plants(), OFF_TYPE);
+      }
+    } else if (fact instanceof Fact.Tasted tasted) {
+      // One bitter fruit condemns a plant, whatever another told.
+      plant(tasted.subject()).ifPresent(p -> bitter.merge(p, tasted.bitter(), Boolean::logicalOr));
+    }
+  }
+
+  private void figures(Subject subject, Figures figures) {
+    figures.faults().forEach(fault -> add(subject, fault));
+  }
+
+  private void add(Subject subject, String what) {
+    Optional<Fruit> fruit = subject instanceof Fruit f ? Optional.of(f) : Optional.empty();
+    plant(subject)
+        .ifPresent(
+            p ->
+                byPlant
+                    .computeIfAbsent(p, x -> new ArrayList<>())
+                    .add(new Fault(what.toLowerCase(Locale.ROOT), fruit)));
+  }
+
+  private static Optional<Plants> plant(Subject subject) {
+    if (subject instanceof Fruit fruit) {
+      return Optional.of(fruit.seedParent());
+    }
+    return subject instanceof Plants plants ? Optional.of(plants) : Optional.empty();
+  }
+}

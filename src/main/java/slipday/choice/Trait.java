@@ -1,0 +1,79 @@
+package slipday.choice;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import slipday.measure.Quantity;
+import slipday.measure.Range;
+import slipday.measure.Unit;
+
+/**
+ * Something measured or scored of fruits or plants.
+ *
+ * @param name as a goal calls it
+ * @param unit what its figures are in; empty for points and counts
+ * @param scale the ends of its points; empty for what is measured or counted
+ */
+public record Trait(String name, Optional<Unit> unit, Optional<Range> scale) {
+  public static final Trait WEIGHT =
+      new Trait("fruit weight", Optional.of(Unit.KILOGRAM), Optional.empty());
+  public static final Trait SWEETNESS =
+      new Trait("sweetness", Optional.of(Unit.BRIX), Optional.empty());
+  public static final Trait DAYS_TO_RIPE =
+      new Trait("days to ripe", Optional.of(Unit.DAY), Optional.empty());
+  public static final Trait FRUITS =
+      new Trait("fruits per plant", Optional.empty(), Optional.empty());
+
+  /** Told by the tongue, so only of plants that were found not to be bitter. */
+  private static final Set<String> EATEN = Set.of("flavour", "texture", "juiciness");
+
+  private static final String SHORT_WEIGHT = "weight";
+
+  /** The unit in which figures are shown that were written in another. */
+  static Unit shown(Unit written) {
+    return switch (written.dimension()) {
+      case LENGTH -> Unit.CENTIMETRE;
+      case MASS -> Unit.KILOGRAM;
+      case TIME -> Unit.DAY;
+      default -> written;
+    };
+  }
+
+  /** The name under which figures of a trait are kept: as written, but for case. */
+  public static String key(String name) {
+    String key = name.toLowerCase(Locale.ROOT);
+    return key.equals(SHORT_WEIGHT) ? WEIGHT.name : key;
+  }
+
+  boolean isEaten() {
+    return EATEN.contains(name);
+  }
+
+  /** Whether it is told once for a plant, and not of each fruit. */
+  boolean isOfPlant() {
+    return name.equals(FRUITS.name);
+  }
+
+  /** A figure of a goal, in this trait's unit. */
+  double figure(double number, Optional<Quantity> quantity) {
+    return quantity.isPresent() && unit.isPresent()
+        ? unit.get().fromBase(quantity.get().base())
+        : number;
+  }
+
+  /** A figure with its unit, such as {@code 1.42 kg} or {@code 7.5 of 10}. */
+  public String words(double figure) {
+    String number = number(figure);
+    if (scale.isPresent()) {
+      return number + " of " + Quantity.plain(scale.get().high());
+    }
+    return number + unit.map(u -> " " + u.word()).orElse("");
+  }
+
+  /** A figure without its unit, to the places that mean something. */
+  public String number(double figure) {
+    int places = this.equals(WEIGHT) ? 2 : 1;
+    String text = String.format(Locale.ROOT, "%." + places + "f", figure);
+    return text.matches("-0\\.?0*") ? text.substring(1) : text;
+  }
+}
