@@ -14,6 +14,8 @@ import slipday.rules.crossing.OtherSpeciesPollen;
 import slipday.rules.crossing.PollenFromOutside;
 import slipday.rules.crossing.SeedOpenToCrossing;
 import slipday.rules.crossing.UnmarkedFruitCrossed;
+import slipday.rules.goal.AimNotMeasured;
+import slipday.rules.goal.FewerParentsThanGoal;
 import slipday.rules.pollination.CrossCannotBeMade;
 import slipday.rules.pollination.FlowersLeftOpen;
 import slipday.rules.pollination.MoreFruitsThanPlantsBear;
@@ -58,6 +60,7 @@ public final class RuleCatalog {
   /** The rules of the garden, by id. */
   private static final List<Rule> RULES =
       List.of(
+          new AimNotMeasured(),
           new BedOverfull(),
           new BedsOverlap(),
           new BiennialSeed(),
@@ -68,6 +71,7 @@ public final class RuleCatalog {
           new CrossCannotBeMade(),
           new DoubtfulParent(),
           new DownToOneParent(),
+          new FewerParentsThanGoal(),
           new ShortDayFlowering(),
           new FlowersLeftOpen(),
           new FrostAfterPlanting(),
