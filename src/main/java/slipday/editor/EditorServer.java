@@ -91,7 +91,10 @@ public final class EditorServer implements LanguageServer {
 
   private void refresh() {
     if (refreshesHints) {
-      client.ifPresent(LanguageClient::refreshInlayHints);
+      client.ifPresent(
+          c -> {
+            Future<Void> unused = c.refreshInlayHints();
+          });
     }
   }
 

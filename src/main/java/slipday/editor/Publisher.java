@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
@@ -58,19 +59,17 @@ final class Publisher implements AutoCloseable {
   }
 
   private void run(long delay, Runnable task) {
-    if (worker.isShutdown()) {
-      return;
-    }
-    worker.schedule(
+    Runnable careful =
         () -> {
           try {
             task.run();
           } catch (RuntimeException | StackOverflowError e) {
             log.accept(e);
           }
-        },
-        delay,
-        TimeUnit.MILLISECONDS);
+        };
+    if (!worker.isShutdown()) {
+      Future<?> unused = worker.schedule(careful, delay, TimeUnit.MILLISECONDS);
+    }
   }
 
   /** Mistakes of text and names hide the season's findings, as they do on the command line. */
