@@ -29,6 +29,7 @@ import slipday.season.Event;
 import slipday.source.Source;
 import slipday.source.Span;
 import slipday.syntax.Line;
+import slipday.syntax.SeasonFile;
 import slipday.syntax.Word;
 import slipday.syntax.WordKind;
 
@@ -108,7 +109,8 @@ final class Hovers {
   }
 
   private Optional<Hover> word(int offset) {
-    for (Line line : study.files().get(path).lines()) {
+    List<Line> lines = study.file(path).map(SeasonFile::lines).orElse(List.of());
+    for (Line line : lines) {
       if (line.span().start() <= offset && offset <= line.span().end()) {
         return word(line, offset);
       }

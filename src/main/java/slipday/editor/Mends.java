@@ -17,6 +17,7 @@ import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import slipday.finding.Finding;
+import slipday.finding.Level;
 import slipday.language.Block;
 import slipday.language.BoundClause;
 import slipday.language.Clause;
@@ -127,9 +128,7 @@ final class Mends {
   /** A day the gardener fixed, to the nearest one that meets every condition. */
   private void shift(Finding finding, List<CodeAction> mends) {
     Optional<PlantingSeason> planting = season.flatMap(s -> s.planting(finding.subject()));
-    if (planting.isEmpty()
-        || !finding.level().equals(slipday.finding.Level.ERROR)
-            && !finding.level().equals(slipday.finding.Level.WARNING)) {
+    if (planting.isEmpty() || finding.level() == Level.NOTE) {
       return;
     }
     DateChoice choice = planting.get().choice();

@@ -41,7 +41,7 @@ final class PlausibleFigures {
   private record Limit(String field, double low, double high, String unit, String why) {}
 
   /** By the clause itself, which is one of a fixed table. */
-  private static final Map<Clause, List<Limit>> LIMITS = new IdentityHashMap<>();
+  private static final IdentityHashMap<Clause, List<Limit>> LIMITS = new IdentityHashMap<>();
 
   static {
     put(PlanClauses.PLACE, new Limit("height", -450, 6000, "m", "Nobody gardens there."));

@@ -22,7 +22,7 @@ public final class Comments {
   public static List<String> of(String text) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(MARK);
-    for (String word : text.strip().split("\\s+")) {
+    for (String word : text.strip().split("\\s+", -1)) {
       if (line.length() > MARK.length() && line.length() + 1 + word.length() > WIDEST) {
         lines.add(line.toString());
         line = new StringBuilder(MARK);

@@ -73,6 +73,7 @@ final class Learned {
   private record Seen(int year, double figure, Reason reason) {}
 
   /** A figure as it is reckoned with, and what a gardener calls its unit. */
+  @SuppressWarnings("ArrayRecordComponent") // as the stage has it, never compared
   record Kind(Line line, String what, double[] need, String unit, List<Reason> reasons) {}
 
   Learned(Garden garden, List<FruitStory> stories) {

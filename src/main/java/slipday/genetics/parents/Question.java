@@ -45,6 +45,7 @@ public record Question(
    * @param matrix Q, symmetric, no entry negative
    * @param most the bound
    */
+  @SuppressWarnings("ArrayRecordComponent") // read in the inner loop, never compared
   public record Limit(double[][] matrix, double most) {
 
     /**

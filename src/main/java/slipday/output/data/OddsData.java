@@ -10,7 +10,7 @@ import slipday.odds.Reckoning;
  *
  * @param question {@code find}, {@code sow}, {@code pollinate}, {@code keep} or {@code fix}
  * @param answer null where no number in reach is enough
- * @param unit what the answer counts; {@code generation} for an F-number
+ * @param unit what the answer counts; such as plants, or the F-number
  * @param says the answer as people read it
  * @param sure how sure to be; for {@code fix} the share to be fixed
  * @param demands the answer under other demands

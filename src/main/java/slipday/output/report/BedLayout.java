@@ -100,7 +100,8 @@ record BedLayout(List<Block> blocks, boolean squeezed) {
     int columns = (wish.plants() + rows - 1) / rows;
     List<Dot> plants = new ArrayList<>();
     for (int i = 0; i < wish.plants(); i++) {
-      double at = from + takes * (i / rows + 0.5) / columns;
+      int column = i / rows;
+      double at = from + takes * (column + 0.5) / columns;
       double across = width * (rows - i % rows - 0.5) / rows;
       plants.add(along ? new Dot(at, across) : new Dot(across, at));
     }

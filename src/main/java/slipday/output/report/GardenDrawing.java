@@ -185,7 +185,7 @@ final class GardenDrawing {
     double above = LINE - 4;
     double below = head + ground.width() * scale + LINE + 10;
     for (Map.Entry<String, List<Outsider>> side : ground.outsiders().entrySet()) {
-      double turn = GardenGround.SIDES.get(side.getKey());
+      double turn = GardenGround.turn(side.getKey());
       boolean under = turn > 90 && turn < 270;
       for (Outsider outsider : side.getValue()) {
         outsider(outsider, turn, under ? below : above);

@@ -142,10 +142,15 @@ final class GardenGround {
     return outsiders;
   }
 
+  /** Degrees from north, clockwise, to a side by its name. */
+  static double turn(String side) {
+    return SIDES.getOrDefault(side, 0.0);
+  }
+
   /** How many of them lie to the south, or do not. */
   long outsiders(boolean south) {
     return outsiders.entrySet().stream()
-        .filter(e -> (SIDES.get(e.getKey()) > 90 && SIDES.get(e.getKey()) < 270) == south)
+        .filter(e -> (turn(e.getKey()) > 90 && turn(e.getKey()) < 270) == south)
         .mapToLong(e -> e.getValue().size())
         .sum();
   }

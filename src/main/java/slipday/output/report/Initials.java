@@ -35,7 +35,7 @@ final class Initials {
 
   private static String letters(String words) {
     StringBuilder letters = new StringBuilder();
-    for (String word : words.split("[\\s-]+")) {
+    for (String word : words.split("[\\s-]+", -1)) {
       if (letters.codePoints().count() < MOST
           && !word.isEmpty()
           && Character.isLetterOrDigit(word.codePointAt(0))) {

@@ -22,7 +22,7 @@ final class WhyBook {
   private final Map<String, Integer> files = new HashMap<>();
   private final Map<String, Thing> things = new java.util.LinkedHashMap<>();
   private final List<Node> reasons = new ArrayList<>();
-  private final Map<Reason, Integer> seen = new IdentityHashMap<>();
+  private final IdentityHashMap<Reason, Integer> seen = new IdentityHashMap<>();
   private final Map<Node, Integer> numbers = new HashMap<>();
   private final boolean shortNames;
   private final Set<String> cited = new TreeSet<>();

@@ -1,7 +1,7 @@
 package slipday.rules.seed;
 
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import slipday.garden.Planting;
 import slipday.garden.record.Fact;
@@ -18,9 +18,9 @@ import slipday.rules.Words;
  * @param plants by their numbers
  * @param standing planted, less those gone; empty where nobody tells how many
  */
-record TastedClean(SortedSet<Integer> plants, Optional<Integer> standing) {
+record TastedClean(NavigableSet<Integer> plants, Optional<Integer> standing) {
   static TastedClean of(GardenRecord record, Planting planting) {
-    SortedSet<Integer> clean = new TreeSet<>();
+    NavigableSet<Integer> clean = new TreeSet<>();
     record
         .every(Fact.Tasted.class)
         .filter(t -> !t.bitter())
