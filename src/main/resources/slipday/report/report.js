@@ -260,6 +260,8 @@
     var now = new Date();
     var from = new Date(season.dataset.first + "T00:00");
     var at = (new Date(now.getFullYear(), now.getMonth(), now.getDate(), 12) - from) / 864e5 / book.days;
-    document.getElementById("today").setAttribute("x", at < 0 || at > 1 ? "-500%" : 100 * at + "%");
+    document.querySelectorAll(".now").forEach(function (line) {
+      line.setAttribute("x", at < 0 || at > 1 ? "-500%" : 100 * at + "%");
+    });
   }
 })();

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -21,7 +22,11 @@ import slipday.outside.OutsideTools;
 
 /** The page as a real browser shows it. */
 class ReportInBrowserTest {
-  private static final List<String> SECTIONS = List.of("season", "garden", "findings", "text");
+  private static final List<String> SECTIONS =
+      List.of("season", "pollination", "fruit", "garden", "seed", "findings", "text");
+
+  /** When the recorded year is over. */
+  private static final Map<String, String> DECEMBER = Map.of("SOURCE_DATE_EPOCH", "1830000000");
 
   @TempDir static Path folder;
   private static Browser browser;
@@ -33,7 +38,7 @@ class ReportInBrowserTest {
   @BeforeAll
   static void writeThePages() throws IOException {
     browser = Browser.start();
-    page = written("plans/tern-hollow/recorded.season", "page.html", "2027-12-01");
+    page = written("plans/tern-hollow/recorded.season", "page.html", "2027-07-20");
     planned = written("plans/tern-hollow/plan.season", "planned.html", "2027-07-08");
     muddle = written("plans/tern-hollow/muddle.season", "muddle.html", "2027-07-08");
     Path plan = folder.resolve("hostile.season");
@@ -42,7 +47,7 @@ class ReportInBrowserTest {
   }
 
   private static Path written(String plan, String name, String day) throws IOException {
-    Run run = Run.in(Path.of(""), "report", plan, "--date", day);
+    Run run = Run.in(Path.of(""), new byte[0], DECEMBER, false, "report", plan, "--date", day);
     assertThat(run.exit()).as(run.err()).isNotEqualTo(Exit.UNUSABLE);
     return Files.writeString(folder.resolve(name), run.out());
   }

@@ -1,7 +1,6 @@
 package slipday.output.report;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import slipday.climate.Climate;
 import slipday.climate.FrostLaw;
@@ -9,7 +8,8 @@ import slipday.output.Days;
 
 /** The months over the bars of a season, and the risk of frost behind them. */
 final class CalendarDrawing {
-  static final int HEAD = 46;
+  private static final int HEAD = 46;
+  private static final int MONTHS = 20;
   private static final double CURVE = 26;
   private static final int EVERY_DAYS = 3;
 
@@ -27,8 +27,7 @@ final class CalendarDrawing {
 
   /** Names of the months above a curve of the risk of frost. */
   Svg head() {
-    Svg svg = new Svg();
-    svg.open("svg", "class", "head", "width", "100%", "height", HEAD, "aria-hidden", "true");
+    Svg svg = begun(HEAD);
     svg.open(
         "svg",
         "width",
@@ -43,15 +42,29 @@ final class CalendarDrawing {
         "none");
     svg.leaf("polygon", "class", "risk", "points", curve());
     svg.close();
-    List<LocalDate> months = axis.months();
-    for (LocalDate month : months) {
-      double from = axis.at(month);
-      double middle = from + month.lengthOfMonth() / 2.0 / axis.days();
-      svg.leaf("line", "class", "month", "x1", at(month), "x2", at(month), "y1", 0, "y2", HEAD);
+    names(svg, HEAD);
+    return svg.close();
+  }
+
+  /** Names of the months alone. */
+  Svg months() {
+    Svg svg = begun(MONTHS);
+    names(svg, MONTHS);
+    return svg.close();
+  }
+
+  private static Svg begun(int height) {
+    return new Svg()
+        .open("svg", "class", "head", "width", "100%", "height", height, "aria-hidden", "true");
+  }
+
+  private void names(Svg svg, int height) {
+    for (LocalDate month : axis.months()) {
+      double middle = axis.at(month) + month.lengthOfMonth() / 2.0 / axis.days();
+      svg.leaf("line", "class", "month", "x1", at(month), "x2", at(month), "y1", 0, "y2", height);
       svg.open("text", "class", "month", "x", Svg.percent(middle), "y", 13);
       svg.text(Days.month(month.getMonthValue())).close();
     }
-    return svg.close();
   }
 
   private String at(LocalDate month) {
@@ -77,10 +90,9 @@ final class CalendarDrawing {
     return law.map(l -> l.risk(slot)).orElse(0.0);
   }
 
-  /** What lies behind all bars: frost as a shade, the months as lines, and today. */
+  /** What lies behind the bars of the season: frost as a shade, the months as lines, and today. */
   Svg under(Optional<LocalDate> today) {
-    Svg svg = new Svg();
-    svg.open("svg", "class", "under", "aria-hidden", "true", "width", "100%", "height", "100%");
+    Svg svg = behind();
     svg.open("defs").open("linearGradient", "id", "frost");
     for (int day = 0; day < axis.days(); day += EVERY_DAYS) {
       LocalDate date = axis.first().plusDays(day);
@@ -88,13 +100,29 @@ final class CalendarDrawing {
     }
     svg.close().close();
     svg.leaf("rect", "width", "100%", "height", "100%", "fill", "url(#frost)");
+    lines(svg, today);
+    return svg.close();
+  }
+
+  /** The months as lines, and today. */
+  Svg lines(Optional<LocalDate> today) {
+    Svg svg = behind();
+    lines(svg, today);
+    return svg.close();
+  }
+
+  private static Svg behind() {
+    return new Svg()
+        .open("svg", "class", "under", "aria-hidden", "true", "width", "100%", "height", "100%");
+  }
+
+  private void lines(Svg svg, Optional<LocalDate> today) {
     for (LocalDate month : axis.months()) {
       svg.leaf("line", "class", "month", "x1", at(month), "x2", at(month), "y1", 0, "y2", "100%");
     }
     String x = today.filter(axis::holds).map(axis::at).map(Svg::percent).orElse(NOWHERE);
-    svg.open("svg", "class", "at", "id", "today", "x", x, "height", "100%", "width", 1);
+    svg.open("svg", "class", "at now", "x", x, "height", "100%", "width", 1);
     svg.leaf("line", "class", "today", "y1", 0, "y2", "100%");
     svg.open("text", "class", "today", "x", 5, "y", 14).text("today").close().close();
-    return svg.close();
   }
 }

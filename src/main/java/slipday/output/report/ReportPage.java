@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import slipday.climate.WeatherYear;
 import slipday.finding.Finding;
 import slipday.finding.Level;
@@ -15,6 +16,10 @@ import slipday.output.Lines;
 import slipday.output.Questions;
 import slipday.output.report.Template.Raw;
 import slipday.season.Season;
+import slipday.season.today.DayAtHand;
+import slipday.season.today.TodayList;
+import slipday.seed.SeedBox;
+import slipday.seed.SeedLot;
 import slipday.syntax.SeasonFile;
 
 /** The season on one page that needs nothing but itself. */
@@ -53,6 +58,8 @@ public final class ReportPage {
       String last,
       SeasonView calendar,
       GardenView garden,
+      WantedView work,
+      List<SeedView> seed,
       String found,
       List<FindingView> findings,
       List<PlanText.FileView> texts) {}
@@ -63,18 +70,22 @@ public final class ReportPage {
   }
 
   private static View view(Subject subject) {
-    Season season = subject.season();
+    TodayList today = DayAtHand.of(subject.season(), subject.asOf(), 0);
+    Season season = today.season();
     Garden garden = season.garden();
     Axis axis = Axis.of(season);
     Days days = new Days(garden.season().first(), garden.season().last());
     WhyBook book = new WhyBook(subject.texts());
     Ids ids = new Ids();
     Questions questions = Questions.of(garden, Optional.of(season), subject.findings());
-    new Things(book, ids, questions, axis).add(season);
+    new Things(book, ids, questions, axis, days).add(season);
+    List<SeedLot> lots = SeedBox.lots(garden, OptionalInt.empty());
     List<FindingView> findings = findings(subject.findings(), book);
     List<String> years = season.climate().usableYears().stream().map(WeatherYear::label).toList();
     Raw style = new Raw(Template.read("report.css"));
     Raw script = new Raw(Template.read("report.js"));
+    GardenView ground = GardenView.of(season, ids, book);
+    List<SeedView> seed = SeedView.of(lots, ids, book);
     return new View(
         Template.policy(style, Optional.of(script)),
         style,
@@ -89,7 +100,9 @@ public final class ReportPage {
         axis.first().toString(),
         axis.last().toString(),
         SeasonView.of(season, ids, Optional.of(subject.asOf())),
-        GardenView.of(season, ids, book),
+        ground,
+        WantedView.of(today, axis, ids, days),
+        seed,
         found(subject.findings()),
         findings,
         PlanText.of(subject.texts(), subject.findings(), book));

@@ -6,13 +6,16 @@ import java.util.Locale;
 import java.util.Optional;
 import slipday.garden.Named;
 import slipday.garden.Planting;
+import slipday.output.Days;
 import slipday.output.Lines;
 import slipday.output.Question;
 import slipday.output.Questions;
 import slipday.output.report.WhyBook.Item;
 import slipday.output.report.WhyBook.Thing;
 import slipday.season.Condition;
+import slipday.season.DateSpread;
 import slipday.season.Event;
+import slipday.season.MarkedFruit;
 import slipday.season.PlantingSeason;
 import slipday.season.Season;
 
@@ -22,12 +25,14 @@ final class Things {
   private final Ids ids;
   private final Questions questions;
   private final Axis axis;
+  private final Days days;
 
-  Things(WhyBook book, Ids ids, Questions questions, Axis axis) {
+  Things(WhyBook book, Ids ids, Questions questions, Axis axis, Days days) {
     this.book = book;
     this.ids = ids;
     this.questions = questions;
     this.axis = axis;
+    this.days = days;
   }
 
   void add(Season season) {
@@ -35,6 +40,7 @@ final class Things {
     season.garden().crosses().forEach(c -> named(c, c.name(), "a cross"));
     season.garden().beds().forEach(b -> named(b, b.title(), "a bed"));
     season.garden().outsiders().forEach(o -> named(o, o.title(), "pollen from outside"));
+    season.fruits().forEach(this::fruit);
     named(season.garden().site(), season.garden().site().title(), "the site");
   }
 
@@ -46,6 +52,22 @@ final class Things {
     }
     enter(
         planting, planting.line().title(), planting.name() + ", " + planting.crop().name(), items);
+  }
+
+  private void fruit(MarkedFruit fruit) {
+    DateSpread spread = fruit.expected().value();
+    int at = (int) Math.round(axis.usual(spread) * 1000);
+    Item item =
+        new Item(
+            fruit.ripens().words(),
+            SeasonView.span(spread, days),
+            at,
+            List.of(book.reason(fruit.expected().reason())),
+            List.of());
+    String under = Lines.clean(fruit.planting().name()) + ", a marked fruit";
+    String line = book.line(fruit.story().fruit().span());
+    book.thing(
+        WantedView.thing(fruit), new Thing(Lines.clean(fruit.tag()), under, line, List.of(item)));
   }
 
   private void named(Named thing, String title, String under) {

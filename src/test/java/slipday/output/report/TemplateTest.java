@@ -28,6 +28,10 @@ class TemplateTest {
     assertThat(raw)
         .containsExactlyInAnyOrder(
             "{{{svg}}}",
+            "{{{signs}}}",
+            "{{{months}}}",
+            "{{{lines}}}",
+            "{{{code}}}",
             "{{{scale}}}",
             "{{{style}}}",
             "{{{script}}}",
