@@ -17,6 +17,7 @@
  *    descent   ancestors of a plant, fruit or lot out of plan and record; inbreeding, coancestry
  *    seed      seed in hand: what is left, how good it still is, how much to sow
  *    choice    candidates for the next generation: measured, corrected, valued, ranked
+ *    storage   fruit in store: how it keeps, when it is best eaten
  *    odds      how many to grow, sow, pollinate and keep; counts against ratios
  *    nextseason  next season's plantings out of this season's lots, record and beds
  * 5  rules     one class a rule; reporter, catalogue, checker, allowances

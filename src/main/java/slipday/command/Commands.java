@@ -21,6 +21,7 @@ final class Commands {
           "descent",
           "record",
           "lots",
+          "store",
           "tags",
           "labels",
           "odds",
@@ -53,6 +54,7 @@ final class Commands {
       case "descent" -> DescentCommand.spec(streams);
       case "record" -> RecordCommand.spec(streams);
       case "lots" -> LotsCommand.spec(streams);
+      case "store" -> StoreCommand.spec(streams);
       case "tags" -> TagsCommand.spec(streams);
       case "labels" -> LabelsCommand.spec(streams);
       case "odds" -> OddsCommand.spec(streams);

@@ -16,6 +16,7 @@ import slipday.output.data.LabelsData;
 import slipday.output.data.LotsData;
 import slipday.output.data.PlaceData;
 import slipday.output.data.ScheduleData;
+import slipday.output.data.StoreData;
 
 /**
  * Results as tables of comma-separated values: a line of headings, dates as 2027-05-14, shares from
@@ -239,6 +240,38 @@ public final class Tables {
                         l.harvested(),
                         l.mayBeBitter(),
                         l.doubtful())));
+  }
+
+  /** Fruit in store; how lines keep is in the text and the JSON. */
+  public static String of(StoreData data) {
+    return table(
+        List.of(
+            "fruit",
+            "line",
+            "since",
+            "days",
+            "where",
+            "looked",
+            "state",
+            "first_kg",
+            "last_kg",
+            "best",
+            "eat_by"),
+        data.fruits().stream()
+            .map(
+                f ->
+                    List.of(
+                        f.name(),
+                        f.line(),
+                        f.since(),
+                        f.days(),
+                        f.where(),
+                        f.looked(),
+                        f.state(),
+                        f.firstKilograms(),
+                        f.lastKilograms(),
+                        f.best(),
+                        f.eatBy())));
   }
 
   static String table(List<String> headings, Stream<? extends List<?>> rows) {

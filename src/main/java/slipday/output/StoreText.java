@@ -1,0 +1,118 @@
+package slipday.output;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import slipday.measure.Quantity;
+import slipday.output.data.StoreData;
+import slipday.output.data.StoreData.FruitData;
+import slipday.output.data.StoreData.KeepingData;
+
+/** What lies in store, for people. */
+public final class StoreText {
+  private static final String NOTHING = "-";
+
+  private final StoreData data;
+  private final Ink ink;
+
+  public StoreText(StoreData data, Ink ink) {
+    this.data = data;
+    this.ink = ink;
+  }
+
+  public String text() {
+    StringBuilder out = new StringBuilder();
+    out.append(ink.strong(Titles.of("In store", data.season()))).append('\n');
+    if (data.fruits().isEmpty()) {
+      out.append("No fruit lies in store by the record.\n");
+    } else {
+      Grid grid = new Grid("lllrlllll");
+      grid.row("fruit", "line", "since", "days", "last look", "kg", "best", "eat by", "where");
+      data.fruits().forEach(f -> row(f, grid));
+      out.append(grid.text("  "));
+      out.append(
+          Lines.hung(
+              "  ",
+              "Throw mouldy and soft fruit away whole: what shows is not all there is of it."));
+    }
+    if (!data.keeping().isEmpty()) {
+      out.append('\n').append(ink.strong("How it keeps")).append('\n');
+      data.keeping().forEach(k -> out.append(Lines.hung("  ", words(k))));
+    }
+    if (!data.seed().isEmpty()) {
+      out.append('\n').append(ink.strong("Seed")).append('\n');
+      Grid seed = new Grid("ll");
+      data.seed().forEach(s -> seed.row(Lines.clean(s.lot()), Lines.clean(s.where())));
+      out.append(seed.text("  "));
+    }
+    return out.toString();
+  }
+
+  private void row(FruitData f, Grid grid) {
+    grid.row(
+        Lines.clean(f.name()),
+        Lines.clean(f.line()),
+        f.since().toString(),
+        String.valueOf(f.days()),
+        f.looked().map(d -> f.state().orElse("") + " " + d).orElse("never"),
+        kilograms(f),
+        day(f.best()),
+        f.eatBy()
+            .map(d -> d.isBefore(data.today()) ? "now (" + d + ")" : d.toString())
+            .orElse(NOTHING),
+        Lines.clean(f.where().orElse(NOTHING)));
+  }
+
+  private static String day(Optional<LocalDate> day) {
+    return day.map(LocalDate::toString).orElse(NOTHING);
+  }
+
+  private static String kilograms(FruitData f) {
+    return f.firstKilograms()
+        .map(
+            first ->
+                figure(first)
+                    + f.lastKilograms()
+                        .map(
+                            last ->
+                                ", now "
+                                    + figure(last)
+                                    + " ("
+                                    + Math.round(100 * (last - first) / first)
+                                    + " %)")
+                        .orElse(""))
+        .orElse(NOTHING);
+  }
+
+  private static String figure(double kilograms) {
+    return Quantity.plain(Math.round(kilograms * 100) / 100.0);
+  }
+
+  private static String words(KeepingData k) {
+    StringBuilder out = new StringBuilder(k.line() + ": ");
+    out.append(
+        k.fruits() == 0 ? "none looked at yet" : Lines.count(k.fruits(), "fruit") + " looked at");
+    k.soundDays().ifPresent(d -> out.append(", sound after ").append(Lines.count(d, "day")));
+    k.spoiltDays()
+        .ifPresent(
+            d ->
+                out.append(", ")
+                    .append(k.spoilt())
+                    .append(" spoilt, the first after ")
+                    .append(Lines.count(d, "day")));
+    k.bestDays()
+        .ifPresent(
+            d ->
+                out.append("; tasted best after ")
+                    .append(Lines.count(d, "day"))
+                    .append(" (flavour ")
+                    .append(Math.round(100 * k.bestFlavour().orElse(0.0)))
+                    .append(" of 100)"));
+    k.lostAMonth()
+        .ifPresent(
+            share ->
+                out.append("; loses ")
+                    .append(Quantity.plain(Math.round(1000 * share) / 10.0))
+                    .append(" % of its weight a month"));
+    return out.append('.').toString();
+  }
+}
