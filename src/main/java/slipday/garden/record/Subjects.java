@@ -108,12 +108,22 @@ final class Subjects {
                   name.span(),
                   "Nothing called `" + name.text() + "` grows in " + seasons.label(year) + ".")
               .withHelp(
-                  Nearest.help(
-                      name.text(),
-                      planned ? ground.plantings().keySet() : ground.lots().keySet(),
-                      planned ? "planting" : "lot")));
+                  planned
+                      ? Nearest.help(name.text(), ground.plantings().keySet(), "planting")
+                      : otherYear(name.text())));
     }
     return found;
+  }
+
+  /** Of another year's plan nothing is known but what its record says. */
+  private String otherYear(String name) {
+    return Nearest.to(name, ground.lots().keySet())
+        .map(n -> "Did you mean `" + n + "`?")
+        .orElse(
+            "Of another year only lots are known; where a planting had a name of its own, its"
+                + " sowing says so: `sowed LOT as "
+                + name
+                + "`.");
   }
 
   private Optional<Stand> find(int year, String name) {

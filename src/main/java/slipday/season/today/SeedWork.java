@@ -20,6 +20,9 @@ final class SeedWork {
   /** What is older was done, and not recorded. */
   private static final int WITHIN_DAYS = 300;
 
+  /** So long after its rest at most a fruit is still whole, and was not eaten. */
+  private static final int KEEPS_DAYS = 60;
+
   private final GardenRecord record;
   private final LocalDate date;
 
@@ -36,17 +39,23 @@ final class SeedWork {
   List<TodayList.SeedFruit> fruits() {
     return FruitStory.all(record).stream()
         .filter(s -> s.state() == FruitStory.State.PICKED)
-        .map(SeedWork::picked)
-        .filter(s -> isOfLate(s.picked()))
+        .filter(s -> !date.isAfter(picked(s).plusDays(Math.round(rest(s).high()) + KEEPS_DAYS)))
+        .map(s -> new TodayList.SeedFruit(s, picked(s), ready(s)))
         .sorted(Comparator.comparing(TodayList.SeedFruit::ready))
         .toList();
   }
 
-  private static TodayList.SeedFruit picked(FruitStory story) {
-    LocalDate picked = story.picked().orElseThrow().date();
+  private static LocalDate picked(FruitStory story) {
+    return story.picked().orElseThrow().date();
+  }
+
+  private static Range rest(FruitStory story) {
     Facts facts = story.fruit().seedParent().stand().lot().line().facts();
-    Range rest = facts.valueOr(CropFacts.SEED_RESTS, Range.of(0));
-    return new TodayList.SeedFruit(story, picked, picked.plusDays(Math.round(rest.low())));
+    return facts.valueOr(CropFacts.SEED_RESTS, Range.of(0));
+  }
+
+  private static LocalDate ready(FruitStory story) {
+    return picked(story).plusDays(Math.round(rest(story).low()));
   }
 
   List<TodayList.SeedLeft> left() {
