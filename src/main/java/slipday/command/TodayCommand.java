@@ -36,7 +36,8 @@ final class TodayCommand {
     LocalDate date = Today.date(args, streams);
     int days = days(args);
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read();
+    LocalDate latest = Today.latest(streams);
+    Checked checked = plan.read(date.isAfter(latest) ? date : latest);
     if (checked.season().isPresent()) {
       Season season = checked.season().get();
       TodayData data = TodayData.of(plan.name(), DayAtHand.of(season, date, days));

@@ -41,9 +41,16 @@ final class Descent {
     work = new double[size];
     marked = new long[size / WORD + 1];
     Map<Long, Double> families = new HashMap<>();
+    Map<List<Pedigree.Fruit>, Integer> mixed = new HashMap<>();
     for (int i = 0; i < size; i++) {
       if (seedParent[i] == BULK) {
-        bulk(i, rows.bulks.get(pollenParent[i]), families);
+        List<Pedigree.Fruit> fruits = rows.bulks.get(pollenParent[i]);
+        Integer twin = mixed.putIfAbsent(fruits, i);
+        if (twin == null) {
+          bulk(i, fruits, families);
+        } else {
+          asTwin(i, twin);
+        }
       } else if (seedParent[i] == Pedigree.UNKNOWN) {
         inbreeding[i] = rows.inbreeding[i];
         draw[i] = 1 + inbreeding[i];
@@ -171,6 +178,14 @@ final class Descent {
     draw[i] = notNegative(1 + sum - square(shares));
   }
 
+  /** Another plant of the same mixed seed: its own draw, with the same of everything expected. */
+  private void asTwin(int i, int twin) {
+    inbreeding[i] = inbreeding[twin];
+    draw[i] = draw[twin];
+    bulks.add(bulks.get(pollenParent[twin]));
+    pollenParent[i] = pollenParent[twin];
+  }
+
   private double drawOfTwo(int seed, int pollen) {
     double fromPollen = pollen < 0 ? 0.5 : (1 - inbreeding[pollen]) / 4;
     return (1 - inbreeding[seed]) / 4 + fromPollen;
@@ -187,6 +202,10 @@ final class Descent {
     int younger = Math.max(seed, pollen);
     if (seedParent[younger] == Pedigree.UNKNOWN) {
       return 0;
+    }
+    if (seedParent[older] == seedParent[younger] && pollenParent[older] == pollenParent[younger]) {
+      // Of the same parents: what one has with itself, less what its own draw adds.
+      return notNegative((1 + inbreeding[younger] - draw[younger]) / 2);
     }
     Double known = families.get(((long) older << Integer.SIZE) + younger);
     if (known != null) {

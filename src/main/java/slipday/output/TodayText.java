@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,7 +17,6 @@ import slipday.output.data.TodayData.ComingData;
 import slipday.output.data.TodayData.DoingData;
 import slipday.output.data.TodayData.HoursData;
 import slipday.output.data.TodayData.RipeData;
-import slipday.output.data.TodayData.SeedLeftData;
 import slipday.output.data.TodayData.TaggedData;
 import slipday.output.data.TodayData.TasteData;
 import slipday.output.data.TodayData.TonightData;
@@ -84,14 +82,6 @@ public final class TodayText {
     out.append(Lines.hung("  ", text, PHONE));
   }
 
-  private static String hour(String time) {
-    return time.substring(time.indexOf('T') + 1);
-  }
-
-  private static String hours(HoursData hours) {
-    return hour(hours.from()) + " to " + hour(hours.to());
-  }
-
   private static <T> Map<HoursData, List<T>> byHours(List<T> all, Function<T, HoursData> when) {
     Map<HoursData, List<T>> grouped = new TreeMap<>(Comparator.comparing(HoursData::from));
     all.forEach(t -> grouped.computeIfAbsent(when.apply(t), h -> new ArrayList<>()).add(t));
@@ -102,7 +92,7 @@ public final class TodayText {
     byHours(data.thisMorning(), TodayData.CoveredData::hours)
         .forEach(
             (hours, covered) -> {
-              head("This morning, " + hours(hours));
+              head("This morning, " + TodayWords.hours(hours));
               covered.forEach(
                   c ->
                       item(
@@ -120,14 +110,14 @@ public final class TodayText {
     byHours(withAnthers, p -> p.anthers().orElseThrow())
         .forEach(
             (hours, all) -> {
-              head("Anthers off, " + hours(hours));
+              head("Anthers off, " + TodayWords.hours(hours));
               all.forEach(
                   p -> item(p.subject() + ": " + flowers(p) + " on " + p.seedParent() + "."));
             });
     byHours(data.pollinations(), TonightData::cover)
         .forEach(
             (hours, all) -> {
-              head("Tonight, " + hours(hours));
+              head("Tonight, " + TodayWords.hours(hours));
               all.forEach(this::cover);
             });
   }
@@ -137,7 +127,8 @@ public final class TodayText {
   }
 
   private void cover(TonightData p) {
-    String males = p.males().map(m -> ", with " + count(m) + " males" + of(p)).orElse("");
+    String males =
+        p.males().map(m -> ", with " + count(m) + " males" + TodayWords.pollen(p)).orElse("");
     String on = p.way().equals("cross") ? " on " + p.seedParent() : "";
     item((p.bagged() ? "Bag " : "Tape ") + flowers(p) + on + " for " + p.subject() + males + ".");
     if (p.covered() > 0) {
@@ -154,19 +145,11 @@ public final class TodayText {
         : range.low() + " to " + range.high();
   }
 
-  private static String of(TonightData p) {
-    return switch (p.way()) {
-      case "self" -> " of the same plant";
-      case "sib" -> " of other plants of it";
-      default -> " of " + p.pollenParent();
-    };
-  }
-
   private void tomorrow() {
     byHours(data.pollinations(), TonightData::pollinate)
         .forEach(
             (hours, all) -> {
-              head("Tomorrow morning, " + hours(hours));
+              head("Tomorrow morning, " + TodayWords.hours(hours));
               all.forEach(this::pollinate);
             });
     if (!data.pollinations().isEmpty()) {
@@ -194,7 +177,7 @@ public final class TodayText {
         + Lines.percent(p.take())
         + "): "
         + Quantity.plain(Math.round(p.stillWanted() * 10) / 10.0)
-        + " still wanted.";
+        + (p.stillWanted() < 0.05 ? " still wanted; more to be sure." : " still wanted.");
   }
 
   private void covers() {
@@ -261,26 +244,36 @@ public final class TodayText {
     parts.forEach(
         (overdue, fruits) -> {
           head(overdue ? "Overdue: look today" : "Ripening: look at it");
-          fruits.forEach(this::ripe);
+          Map<String, List<RipeData>> plantings = new LinkedHashMap<>();
+          fruits.forEach(
+              r -> plantings.computeIfAbsent(r.planting(), p -> new ArrayList<>()).add(r));
+          plantings.forEach(this::ripe);
         });
     Set<String> told = new LinkedHashSet<>();
     data.ripe().stream().filter(r -> told.add(r.crop())).forEach(this::signs);
   }
 
-  private void ripe(RipeData r) {
+  private void ripe(String planting, List<RipeData> fruits) {
+    boolean seed = fruits.get(0).waitsFor().equals("seed-ripe");
+    out.append(Lines.hung("", planting + (seed ? ", for seed" : "") + ":", PHONE));
+    fruits.forEach(r -> item(ripe(r)));
+  }
+
+  /** {@code 6B, stake 6: 40 d, due 38 (31 to 44)}. */
+  private static String ripe(RipeData r) {
     String where =
         r.stake().map(s -> ", stake " + s).or(() -> r.plant().map(n -> ", plant " + n)).orElse("");
-    item(r.tag() + " (" + r.planting() + where + "): " + Lines.count(r.days(), "day"));
-    String for_ = r.waitsFor().equals("seed-ripe") ? "for seed " : "";
-    more(
-        "expected "
-            + for_
-            + r.usual().map(u -> u + " ").orElse("")
-            + "("
-            + r.early().map(String::valueOf).orElse("?")
-            + r.late().map(l -> " to " + l).orElse(" or more")
-            + ")"
-            + (r.takeSeen() ? "" : "; take not recorded"));
+    return r.tag()
+        + where
+        + ": "
+        + r.days()
+        + " d, due "
+        + r.usual().map(u -> u + " ").orElse("")
+        + "("
+        + r.early().map(String::valueOf).orElse("?")
+        + r.late().map(l -> " to " + l).orElse(" or more")
+        + ")"
+        + (r.takeSeen() ? "" : "; take not recorded");
   }
 
   private void signs(RipeData r) {
@@ -314,12 +307,9 @@ public final class TodayText {
     if (!data.seedDone().isEmpty()) {
       head("Seed to finish");
       data.seedDone()
-          .forEach(s -> item(left(s) + " " + s.lot() + ", taken " + days.day(s.taken())));
+          .forEach(
+              s -> item(TodayWords.left(s) + " " + s.lot() + ", taken " + days.day(s.taken())));
     }
-  }
-
-  private static String left(SeedLeftData s) {
-    return s.toDry() && s.toCount() ? "dry and count" : s.toDry() ? "dry" : "count";
   }
 
   private void unrecorded() {
@@ -331,20 +321,10 @@ public final class TodayText {
     for (UnrecordedData u : data.unrecorded()) {
       String late = u.tooLate().map(d -> ", too late since " + days.day(d)).orElse("");
       steps
-          .computeIfAbsent(step(u.step()), s -> new ArrayList<>())
+          .computeIfAbsent(TodayWords.step(u.step()), s -> new ArrayList<>())
           .add(u.planting() + " (" + days.day(u.due()) + late + ")");
     }
     steps.forEach((step, plantings) -> item(step + ": " + String.join(", ", plantings)));
-  }
-
-  private static String step(String event) {
-    return switch (event) {
-      case "sow" -> "sow";
-      case "emerged" -> "up";
-      case "pot-on" -> "pot on";
-      case "plant-out" -> "plant out";
-      default -> "first flowers";
-    };
   }
 
   private void chores() {
@@ -355,23 +335,11 @@ public final class TodayText {
     Map<String, List<String>> kinds = new LinkedHashMap<>();
     for (DoingData d : data.chores()) {
       String till = d.last().equals(data.date()) ? "" : ", till " + days.day(d.last());
-      kinds.computeIfAbsent(doing(d.kind()), k -> new ArrayList<>()).add(d.subject() + till);
+      kinds
+          .computeIfAbsent(TodayWords.doing(d.kind()), k -> new ArrayList<>())
+          .add(d.subject() + till);
     }
     kinds.forEach((kind, subjects) -> item(kind + ": " + String.join("; ", subjects)));
-  }
-
-  private static String doing(String kind) {
-    return switch (kind) {
-      case "test-germination" -> "test germination";
-      case "harden-off" -> "harden off";
-      case "watch-flowers" -> "watch for first flowers";
-      case "thin" -> "take off unmarked young fruit";
-      case "stop" -> "stop pollinating if enough have set";
-      case "look-at-fruit" -> "look at the fruit";
-      case "check-take" -> "check the take";
-      case "remove-anthers" -> "anthers off";
-      default -> kind.replace('-', ' ').toLowerCase(Locale.ROOT);
-    };
   }
 
   private void coming() {
@@ -388,6 +356,11 @@ public final class TodayText {
   }
 
   private void coming(ComingData c) {
-    item(days.day(c.date()) + ", " + doing(c.kind()) + ": " + String.join(", ", c.subjects()));
+    item(
+        days.day(c.date())
+            + ", "
+            + TodayWords.doing(c.kind())
+            + ": "
+            + String.join(", ", c.subjects()));
   }
 }

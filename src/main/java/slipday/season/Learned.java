@@ -114,6 +114,18 @@ final class Learned {
     return ripened.containsKey(line.name()) || flowered.containsKey(line.name());
   }
 
+  /** The planting by name where it has days of its own on record; else nothing. */
+  String ownDays(Planting planting) {
+    return flowered.getOrDefault(planting.line().name(), Map.of()).keySet().stream()
+            .anyMatch(s -> isOf(s, planting))
+        ? planting.name()
+        : "";
+  }
+
+  private boolean isOf(Stand stand, Planting planting) {
+    return stand.year() == season && stand.name().equals(planting.name());
+  }
+
   /** Reckons a stretch of days in the unit of a stage, with words for how it was done. */
   interface Measure {
     Measured of(LocalDate from, LocalDate to);
@@ -196,7 +208,7 @@ final class Learned {
   private Map<Stand, Flowering> others(Line line, Planting planting) {
     Map<Stand, Flowering> others =
         new LinkedHashMap<>(flowered.getOrDefault(line.name(), Map.of()));
-    others.keySet().removeIf(s -> s.year() == season && s.name().equals(planting.name()));
+    others.keySet().removeIf(s -> isOf(s, planting));
     return others;
   }
 

@@ -3,6 +3,7 @@ package slipday.season;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,13 @@ final class Lessons {
 
   private final Learned learned;
   private final SeasonWeather climate;
+  private final Map<Asked, Optional<Learned.Figure>> figures = new HashMap<>();
+
+  /**
+   * What a figure depends on: plantings of one line that are kept alike have it in common, unless
+   * one has own days that are its forecast's and not its teacher's.
+   */
+  private record Asked(String line, Event event, List<Object> more) {}
 
   Lessons(Learned learned, SeasonWeather climate) {
     this.learned = learned;
@@ -80,9 +88,13 @@ final class Lessons {
       Map<Event, Reasoned<Range>> days) {
     List<Reason> usual = reasons.getOrDefault(event, List.of());
     String what = "From pollination to " + event.words();
-    return learned
-        .ripening(
-            kind(planting, what, stage.need(), unit(stage), usual), (a, b) -> measure(stage, a, b))
+    return figures
+        .computeIfAbsent(
+            new Asked(planting.line().name(), event, List.of()),
+            asked ->
+                learned.ripening(
+                    kind(planting, what, stage.need(), unit(stage), usual),
+                    (a, b) -> measure(stage, a, b)))
         .map(
             figure -> {
               reasons.put(event, List.of(figure.reason()));
@@ -107,11 +119,24 @@ final class Lessons {
     Stage stage = needs.flowers().get();
     List<Reason> usual = reasons.getOrDefault(Event.FIRST_FRUITING, List.of());
     String what = "From " + needs.fromEvent() + " to first fruiting flowers";
-    return learned
-        .flowering(
-            kind(planting, what, stage.need(), unit(stage), usual),
-            planting,
-            stand -> flowering(needs, stage, stand))
+    Asked key =
+        new Asked(
+            planting.line().name(),
+            Event.FIRST_FRUITING,
+            List.of(
+                learned.ownDays(planting),
+                needs.standsStill(),
+                needs.indoorCelsius(),
+                needs.coverDays(),
+                needs.coverWarmer()));
+    return figures
+        .computeIfAbsent(
+            key,
+            asked ->
+                learned.flowering(
+                    kind(planting, what, stage.need(), unit(stage), usual),
+                    planting,
+                    stand -> flowering(needs, stage, stand)))
         .map(
             figure -> {
               reasons.put(Event.FIRST_FRUITING, List.of(figure.reason()));
@@ -125,14 +150,17 @@ final class Lessons {
     }
     List<Reason> usual = reasons.getOrDefault(Event.FIRST_MALE, List.of());
     Optional<Learned.Figure> figure =
-        learned.malesEarlier(
-            kind(
-                planting,
-                "From first male to first fruiting flowers",
-                needs.malesEarlier(),
-                "days",
-                usual),
-            planting);
+        figures.computeIfAbsent(
+            new Asked(planting.line().name(), Event.FIRST_MALE, List.of(learned.ownDays(planting))),
+            asked ->
+                learned.malesEarlier(
+                    kind(
+                        planting,
+                        "From first male to first fruiting flowers",
+                        needs.malesEarlier(),
+                        "days",
+                        usual),
+                    planting));
     figure.ifPresent(f -> reasons.put(Event.FIRST_MALE, List.of(f.reason())));
     return figure.map(Learned.Figure::need).orElse(needs.malesEarlier());
   }

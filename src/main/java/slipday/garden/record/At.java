@@ -1,6 +1,7 @@
 package slipday.garden.record;
 
 import java.time.LocalDate;
+import org.apache.commons.lang3.StringUtils;
 import slipday.measure.Basis;
 import slipday.measure.Reason;
 import slipday.source.Span;
@@ -9,7 +10,7 @@ import slipday.source.Span;
 public record At(LocalDate date, Span span) {
   /** A reason that quotes the line. */
   public Reason reason() {
-    String line = span.text().strip().replaceAll("\\s+", " ");
+    String line = StringUtils.normalizeSpace(span.text());
     return new Reason(line, Basis.RECORD, java.util.Optional.of(span), java.util.List.of());
   }
 }

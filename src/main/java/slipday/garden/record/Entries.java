@@ -1,7 +1,6 @@
 package slipday.garden.record;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -42,9 +41,8 @@ final class Entries {
     this.seasons = new Seasons(season);
     Map<String, Entry> byWording = new HashMap<>();
     said.entries().forEach(e -> byWording.putIfAbsent(e.wording(), e));
-    List<Entry> sorted = new ArrayList<>(byWording.values());
-    sorted.sort(Comparator.comparing(Entry::date).thenComparing(Entry::wording));
-    this.all = List.copyOf(sorted);
+    // The wording begins with the date.
+    this.all = List.copyOf(new TreeMap<>(byWording).values());
     said.unread().forEach(l -> l.words().stream().map(Word::text).forEach(mistaken::add));
     all.forEach(this::file);
   }

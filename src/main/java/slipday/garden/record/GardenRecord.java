@@ -1,10 +1,13 @@
 package slipday.garden.record;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 import slipday.garden.Lot;
 import slipday.garden.SeasonYear;
 
@@ -56,12 +59,12 @@ public record GardenRecord(List<Fact> facts, SeasonYear seasonYear) {
   }
 
   static GardenRecord of(Collection<Fact> facts, SeasonYear season) {
-    List<Fact> sorted =
-        facts.stream()
-            .sorted(
-                java.util.Comparator.comparing(Fact::date)
-                    .thenComparing(f -> f.span().text().strip().replaceAll("\\s+", " ")))
-            .toList();
+    List<Map.Entry<String, Fact>> worded = new ArrayList<>(facts.size());
+    facts.forEach(f -> worded.add(Map.entry(StringUtils.normalizeSpace(f.span().text()), f)));
+    worded.sort(
+        Comparator.comparing((Map.Entry<String, Fact> e) -> e.getValue().date())
+            .thenComparing(Map.Entry::getKey));
+    List<Fact> sorted = worded.stream().map(Map.Entry::getValue).toList();
     return new GardenRecord(sorted, season);
   }
 

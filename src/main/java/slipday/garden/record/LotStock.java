@@ -2,6 +2,7 @@ package slipday.garden.record;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,10 +19,14 @@ import slipday.measure.Reasoned;
 final class LotStock {
   private final Entries entries;
   private final Map<String, String> planned;
+  private final Map<String, List<Entry>> byLot = new HashMap<>();
 
   LotStock(Entries entries, Map<String, String> planned) {
     this.entries = entries;
     this.planned = planned;
+    for (Entry entry : entries.all()) {
+      lotOf(entry).ifPresent(l -> byLot.computeIfAbsent(l, n -> new ArrayList<>()).add(entry));
+    }
   }
 
   /** The lot as it is when the plan's season begins. */
@@ -72,10 +77,13 @@ final class LotStock {
         .map(e -> new Reasoned<>(e.bound().words("why"), reason(e)));
   }
 
+  /** The lines that take from a lot or tell of it, by date. */
+  private List<Entry> about(Lot lot) {
+    return byLot.getOrDefault(lot.name(), List.of());
+  }
+
   private List<Entry> of(Clause clause, Lot lot) {
-    return entries.all().stream()
-        .filter(e -> e.is(clause) && e.bound().name("lot").text().equals(lot.name()))
-        .toList();
+    return about(lot).stream().filter(e -> e.is(clause)).toList();
   }
 
   private static <T> Optional<T> last(List<T> list) {
@@ -155,8 +163,8 @@ final class LotStock {
   private Reasoned<Integer> less(Reasoned<Integer> base, Lot lot, LocalDate since) {
     List<Reason> from = new ArrayList<>(List.of(base.reason()));
     int left = base.value();
-    for (Entry entry : entries.all()) {
-      int used = isBeforeSeason(entry) && entry.date().isAfter(since) ? used(entry, lot) : 0;
+    for (Entry entry : about(lot)) {
+      int used = isBeforeSeason(entry) && entry.date().isAfter(since) ? used(entry) : 0;
       if (used > 0) {
         left -= used;
         from.add(reason(entry));
@@ -168,23 +176,27 @@ final class LotStock {
         : new Reasoned<>(rest, Reason.derived(rest + " seeds left", from));
   }
 
-  /** Seeds of a lot that an entry used up. */
-  private int used(Entry entry, Lot lot) {
+  /** Seeds that an entry about a lot used up. */
+  private static int used(Entry entry) {
     Bound bound = entry.bound();
     if (entry.is(RecordClauses.SOWED)) {
-      return bound.has("seeds") && lotOf(entry).equals(lot.name()) ? bound.count("seeds") : 0;
+      return bound.has("seeds") ? bound.count("seeds") : 0;
     }
-    boolean its = bound.has("lot") && bound.name("lot").text().equals(lot.name());
-    if (its && entry.is(RecordClauses.GIVEN_AWAY)) {
+    if (entry.is(RecordClauses.GIVEN_AWAY)) {
       return bound.count("seeds");
     }
-    return its && entry.is(RecordClauses.GERMINATION) ? bound.share("counts").of() : 0;
+    return entry.is(RecordClauses.GERMINATION) ? bound.share("counts").of() : 0;
   }
 
-  private String lotOf(Entry sowed) {
-    String name = sowed.bound().name("planting").text();
-    boolean inPlan = entries.seasons().of(sowed.date()) == entries.seasons().planned();
-    return inPlan ? planned.getOrDefault(name, name) : name;
+  /** The lot an entry takes from or tells of; seed that goes into one has its own line. */
+  private Optional<String> lotOf(Entry entry) {
+    if (entry.is(RecordClauses.SOWED)) {
+      String name = entry.bound().name("planting").text();
+      boolean inPlan = entries.seasons().of(entry.date()) == entries.seasons().planned();
+      return Optional.of(inPlan ? planned.getOrDefault(name, name) : name);
+    }
+    boolean its = entry.bound().has("lot") && !entry.is(RecordClauses.SAVED);
+    return its ? Optional.of(entry.bound().name("lot").text()) : Optional.empty();
   }
 
   private static Reason reason(Entry entry) {

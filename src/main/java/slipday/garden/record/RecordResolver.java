@@ -24,6 +24,7 @@ public final class RecordResolver {
   private final Map<String, Line> lines;
   private final Map<String, String> planned;
   private final Set<String> isolated;
+  private final LotStock stock;
 
   /**
    * @param planned the plan's plantings by name, with the name of the lot of each
@@ -40,6 +41,7 @@ public final class RecordResolver {
     this.lines = lines;
     this.planned = planned;
     this.isolated = isolated;
+    this.stock = new LotStock(entries, planned);
   }
 
   /** Every lot that seed was saved into; empty where what it comes from is mistaken. */
@@ -71,7 +73,7 @@ public final class RecordResolver {
 
   /** A lot with its last test, and with what is left of it when the plan's season begins. */
   public Lot asRecorded(Lot lot) {
-    return new LotStock(entries, planned).known(lot);
+    return stock.known(lot);
   }
 
   /**
