@@ -3,6 +3,7 @@ package slipday.app;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -104,6 +105,9 @@ public final class RecordBook {
               });
     }
     Map<Path, String> texts = texts(before, fresh, refused);
+    Map<Wish, Integer> places = new HashMap<>();
+    wishes.forEach(w -> places.putIfAbsent(w, places.size()));
+    refused.sort(Comparator.comparingInt(r -> places.getOrDefault(r.wish, 0)));
     return new Addition(texts, fresh.stream().map(n -> n.line).toList(), known, refused);
   }
 

@@ -3,12 +3,16 @@ package slipday.app;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -40,6 +44,11 @@ public final class RecordTable {
       Set.of("picked", "weighed", "sweetness", "scored", "measured");
   private static final Set<String> POLLINATIONS =
       Set.of("selfed", "sibbed", "crossed", "backcrossed");
+
+  private static final char[] DELIMITERS = {',', ';', '\t'};
+
+  /** {@code Taste (of 10)}. */
+  private static final Pattern OUT_OF = Pattern.compile("\\bof (\\d+)[)\\]]?$");
 
   private final String verb;
   private final Map<String, String> columns;
@@ -82,9 +91,12 @@ public final class RecordTable {
 
   private Outcome<List<RecordBook.Wish>> read(String text) {
     String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    char delimiter = delimiter(bare);
+    boolean decimalCommas = delimiter != ',';
     CSVFormat format =
         CSVFormat.RFC4180
             .builder()
+            .setDelimiter(delimiter)
             .setHeader()
             .setSkipHeaderRecord(true)
             .setIgnoreSurroundingSpaces(true)
@@ -102,7 +114,7 @@ public final class RecordTable {
       List<RecordBook.Wish> wishes = new ArrayList<>();
       long before = parser.getCurrentLineNumber();
       for (CSVRecord row : parser) {
-        wishes.add(new RecordBook.Wish("line " + (before + 1), line(row)));
+        wishes.add(new RecordBook.Wish("line " + (before + 1), line(row, decimalCommas)));
         before = parser.getCurrentLineNumber();
       }
       return Outcome.of(wishes);
@@ -116,42 +128,67 @@ public final class RecordTable {
     }
   }
 
-  private String line(CSVRecord row) {
+  /** Spreadsheets also part columns by semicolons, where a decimal has a comma, and by tabs. */
+  private char delimiter(String text) {
+    String head = text.lines().findFirst().orElse("");
+    char best = ',';
+    long most = -1;
+    for (char delimiter : DELIMITERS) {
+      List<String> names =
+          Arrays.stream(head.split(Pattern.quote(String.valueOf(delimiter)), -1))
+              .map(n -> n.strip().replaceAll("^\"|\"$", ""))
+              .toList();
+      long found = columns.values().stream().filter(names::contains).count();
+      if (found > most) {
+        most = found;
+        best = delimiter;
+      }
+    }
+    return best;
+  }
+
+  private String line(CSVRecord row, boolean decimalCommas) {
+    Function<String, Optional<String>> cell = field -> cell(row, field, decimalCommas);
     StringBuilder line = new StringBuilder();
-    line.append(cell(row, "date").orElse("")).append(' ').append(verb).append(' ');
+    line.append(cell.apply("date").orElse("")).append(' ').append(verb).append(' ');
     if (POLLINATIONS.contains(verb)) {
-      line.append(cell(row, "planting").orElse(""));
-      cell(row, "plant").ifPresent(p -> line.append(" plant ").append(p));
+      line.append(cell.apply("planting").orElse(""));
+      cell.apply("plant").ifPresent(p -> line.append(" plant ").append(p));
       boolean sib = verb.equals("sibbed");
-      cell(row, "by").filter(b -> !sib).ifPresent(b -> line.append(" by ").append(b));
-      cell(row, "by plant").ifPresent(p -> line.append(sib ? " by plant " : " plant ").append(p));
-      cell(row, "tag").ifPresent(t -> line.append(", tag ").append(t));
+      cell.apply("by").filter(b -> !sib).ifPresent(b -> line.append(" by ").append(b));
+      cell.apply("by plant").ifPresent(p -> line.append(sib ? " by plant " : " plant ").append(p));
+      cell.apply("tag").ifPresent(t -> line.append(", tag ").append(t));
     } else {
-      line.append(cell(row, "tag").or(() -> cell(row, "planting")).orElse(""));
-      cell(row, "plant").ifPresent(p -> line.append(" plant ").append(p));
-      cell(row, "state").ifPresent(s -> line.append(", ").append(s));
-      cell(row, "weight").ifPresent(w -> line.append(", ").append(w));
-      cell(row, "less").ifPresent(w -> line.append(" less ").append(w));
-      cell(row, "sweetness").ifPresent(b -> line.append(", ").append(b));
-      cell(row, "fault").ifPresent(f -> line.append(", fault ").append(f));
+      line.append(cell.apply("tag").or(() -> cell.apply("planting")).orElse(""));
+      cell.apply("plant").ifPresent(p -> line.append(" plant ").append(p));
+      cell.apply("state").ifPresent(s -> line.append(", ").append(s));
+      cell.apply("weight").ifPresent(w -> line.append(", ").append(w));
+      cell.apply("less").ifPresent(w -> line.append(" less ").append(w));
+      cell.apply("sweetness").ifPresent(b -> line.append(", ").append(b));
+      cell.apply("fault").ifPresent(f -> line.append(", fault ").append(f));
       columns.keySet().stream()
           .filter(k -> !FIELDS.contains(k))
           .forEach(
-              k -> cell(row, k).ifPresent(v -> line.append(", ").append(k).append(' ').append(v)));
+              k -> cell.apply(k).ifPresent(v -> line.append(", ").append(k).append(' ').append(v)));
     }
     return line.toString();
   }
 
-  /** A cell with the unit its column's name ends with, where it has none of its own. */
-  private Optional<String> cell(CSVRecord row, String field) {
+  /** A cell with the unit or the scale its column's name ends with, if it has none of its own. */
+  private Optional<String> cell(CSVRecord row, String field, boolean decimalCommas) {
     String column = columns.get(field);
     if (column == null || !row.isSet(column) || row.get(column).isBlank()) {
       return Optional.empty();
     }
-    String value = row.get(column).strip();
+    String cell = row.get(column).strip();
+    String value = decimalCommas ? cell.replaceAll("(?<=\\d),(?=\\d)", ".") : cell;
     boolean bare = value.matches("\\d+(\\.\\d+)?");
     if (bare && field.equals("sweetness")) {
       return Optional.of(value + " brix");
+    }
+    Matcher scale = OUT_OF.matcher(column);
+    if (bare && scale.find()) {
+      return Optional.of(value + " of " + scale.group(1));
     }
     String last = column.replaceAll("[()\\[\\]]", " ").strip().replaceAll(".*\\s", "");
     boolean unit =

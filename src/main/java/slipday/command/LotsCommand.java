@@ -1,12 +1,16 @@
 package slipday.command;
 
+import java.util.List;
 import java.util.OptionalInt;
 import slipday.app.Checked;
+import slipday.finding.Nearest;
+import slipday.output.Json;
 import slipday.output.LotsText;
 import slipday.output.Tables;
 import slipday.output.data.LotsData;
 import slipday.season.Season;
 import slipday.seed.SeedBox;
+import slipday.seed.SeedLot;
 
 final class LotsCommand {
   private static final String DIGITS = "[1-9]\\d{0,4}";
@@ -20,11 +24,13 @@ final class LotsCommand {
             "for the plantings not yet sown, enough in 19 of 20 cases, by the lot's test or its",
             "kind's least germination for sale, or by what its age leaves where that is less.")
         .plan()
+        .words("1..*", "0..*", "LOT", "Only these lots, with all that is known of each.")
         .option("--plants", "N", "Seeds to sow for so many plants of each lot instead.")
         .flag("--labels", "Writes a label for each packet instead of the table.")
         .forms("text, json or csv.", Form.TEXT, Form.JSON, Form.CSV)
         .examples(
             "slipday lots plan.season",
+            "slipday lots plan.season tern-amber-f3",
             "slipday lots plan.season --plants 12",
             "slipday lots plan.season --labels > labels.txt")
         .runs(args -> run(args, streams));
@@ -42,8 +48,10 @@ final class LotsCommand {
       return plan.tellErrors(checked);
     }
     Season season = checked.season().get();
-    LotsData data = LotsData.of(plan.name(), season, SeedBox.lots(season.garden(), plants));
-    LotsText text = new LotsText(data, plan.ink());
+    List<String> asked = args.words("LOT");
+    List<SeedLot> lots = asked(SeedBox.lots(season.garden(), plants), asked, plan.name());
+    LotsData data = LotsData.of(plan.name(), season, lots);
+    LotsText text = new LotsText(data, !asked.isEmpty(), plan.ink());
     streams
         .out()
         .print(
@@ -52,6 +60,20 @@ final class LotsCommand {
                 () -> Tables.of(data),
                 () -> args.has("--labels") ? text.labels() : text.text()));
     return Exit.CLEAN;
+  }
+
+  /** All lots, or those that are named. */
+  private static List<SeedLot> asked(List<SeedLot> all, List<String> names, String plan) {
+    List<String> known = all.stream().map(l -> l.lot().name()).toList();
+    for (String name : names) {
+      if (!known.contains(name)) {
+        throw new CommandFailure(
+            "There is no lot `" + name + "` in `" + plan + "`.", Nearest.help(name, known, "lot"));
+      }
+    }
+    return names.isEmpty()
+        ? all
+        : all.stream().filter(l -> names.contains(l.lot().name())).toList();
   }
 
   private static OptionalInt plants(Args args) {

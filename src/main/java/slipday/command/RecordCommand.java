@@ -24,7 +24,12 @@ final class RecordCommand {
     return Spec.of(
             "Adds a line to the season's record, if it can be so.",
             "It goes into the file of its year in the folder record beside the plan.",
-            "What is recorded already is not added again.")
+            "What is recorded already is not added again. With --from the rows of a table are",
+            "added, all or none. --columns says which of its columns holds the date, tag,",
+            "planting, plant, by, by plant, state, weight, less, sweetness, fault, or a trait",
+            "by its name. A unit or a scale that ends a column's name counts for its bare",
+            "figures: `Gross kg`, `Taste (of 10)`. Columns may be parted by commas, by",
+            "semicolons (then a decimal may have a comma) or by tabs.")
         .words("0", "1", "PLAN", "The plan's first file.")
         .words("1..*", "0..*", "ENTRY", "The line: a date, and what was done or seen.")
         .option("--from", "FILE", "A table (CSV) with a row for each line to add.")
@@ -36,7 +41,9 @@ final class RecordCommand {
             "slipday record plan.season 2027-07-15 took 3A",
             "slipday record plan.season '2027-08-19 note 3A, \"sweet\"'",
             "slipday record plan.season --from picked.csv \\",
-            "    --columns 'date=Day,tag=Fruit,weight=Gross kg,sweetness=Brix'")
+            "    --columns 'date=Day,tag=Fruit,weight=Gross kg,flavour=Taste (of 10)'",
+            "slipday record plan.season --from pollen.csv --verb sibbed \\",
+            "    --columns 'date=Day,planting=Lot,plant=Mother,by plant=Father,tag=Tag'")
         .runs(a -> new RecordCommand(a, streams).run());
   }
 
@@ -117,7 +124,21 @@ final class RecordCommand {
         .forEach((file, text) -> FileWriting.replace(file, "record/" + file.getFileName(), text));
     addition.added().forEach(l -> streams.out().print("recorded " + l + "\n"));
     addition.known().forEach(l -> streams.out().print("known already: " + l + "\n"));
+    if (args.has("--from")) {
+      streams.out().print(sum(addition));
+    }
     return refused ? Exit.FINDINGS : Exit.CLEAN;
+  }
+
+  private static String sum(RecordBook.Addition addition) {
+    int added = addition.added().size();
+    return added
+        + (added == 1 ? " row" : " rows")
+        + " recorded, "
+        + addition.known().size()
+        + " known already, "
+        + addition.refused().size()
+        + " refused.\n";
   }
 
   private void tell(RecordBook.Refusal refusal) {

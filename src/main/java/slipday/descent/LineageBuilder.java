@@ -206,7 +206,10 @@ final class LineageBuilder {
             Optional.of(lot.name()),
             Optional.of(lot.line().name()),
             births.generation(lot).map(Generation::print),
-            pairs.stream().map(p -> p.how).distinct().collect(Collectors.joining("; ")),
+            pairs.stream()
+                .map(p -> pairs.size() == 1 ? p.how : p.how + ": " + p.names())
+                .distinct()
+                .collect(Collectors.joining("; ")),
             Optional.of(first),
             pairs.stream().flatMap(p -> p.parents().stream()).distinct().toList()));
     return made;
@@ -303,6 +306,19 @@ final class LineageBuilder {
       int made = pedigree.offspring(name, seed, pollen.getAsInt());
       notation.crossed(made, seed, pollen.getAsInt(), otherwise);
       return made;
+    }
+
+    /** {@code rope plant 4 x rope plant 3}. */
+    String names() {
+      String mother = name(seed);
+      return pollen.isEmpty()
+          ? mother + " x unknown"
+          : pollen.getAsInt() == seed ? mother : mother + " x " + name(pollen.getAsInt());
+    }
+
+    private String name(int number) {
+      Ancestor ancestor = ancestors.get(number);
+      return ancestor == null ? "unknown" : ancestor.name();
     }
 
     List<Parent> parents() {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -16,6 +17,7 @@ import slipday.output.data.DescentData.ParentData;
 /** Where a lot, fruit or plant comes from, for people: a tree, and what follows from it. */
 public final class DescentText {
   private static final int DECIMALS = 4;
+  private static final String PARENT = "parent";
 
   private final DescentData data;
   private final Ink ink;
@@ -53,11 +55,17 @@ public final class DescentText {
 
   private void draw(AncestorData a, String indent, String role, StringBuilder out) {
     boolean again = !drawn.add(a.number()) && !a.parents().isEmpty();
-    out.append(Lines.hung(indent, role + words(a) + (again ? ", as above" : "")));
+    List<String> fruits = List.of(a.origin().split("; "));
+    boolean bulk = fruits.size() > 1;
+    String how = bulk ? "of " + fruits.size() + " fruits" : a.origin();
+    out.append(Lines.hung(indent, role + words(a, how) + (again ? ", as above" : "")));
     if (again) {
       return;
     }
-    for (ParentData parent : a.parents()) {
+    if (bulk) {
+      fruits.forEach(f -> out.append(Lines.hung(indent + "  ", f)));
+    }
+    for (ParentData parent : bulk ? parentsOfAll(a) : a.parents()) {
       if (parent.number().isEmpty()) {
         out.append(Lines.hung(indent + "  ", role(parent) + "unknown"));
       } else {
@@ -66,22 +74,28 @@ public final class DescentText {
     }
   }
 
+  /** Of the parents of several fruits each once, whatever it was to which. */
+  private static List<ParentData> parentsOfAll(AncestorData a) {
+    return a.parents().stream().map(p -> new ParentData(PARENT, p.number())).distinct().toList();
+  }
+
   private static String role(ParentData parent) {
     return switch (parent.role()) {
       case "seed-parent" -> "seed parent: ";
       case "pollen-parent" -> "pollen parent: ";
+      case PARENT -> "parent: ";
       default -> "both parents: ";
     };
   }
 
-  private static String words(AncestorData a) {
+  private static String words(AncestorData a, String how) {
     StringBuilder out = new StringBuilder(a.name());
     a.generation().ifPresent(g -> out.append(", ").append(g));
     a.lot().filter(l -> !l.equals(a.name())).ifPresent(l -> out.append(", of lot ").append(l));
     a.line()
         .filter(l -> !a.kind().equals("stand-in"))
         .ifPresent(l -> out.append(", line ").append(l));
-    return a.origin().isEmpty() ? out.toString() : out + "; " + a.origin();
+    return how.isEmpty() ? out.toString() : out + "; " + how;
   }
 
   private Grid figures() {

@@ -1,5 +1,10 @@
 package slipday.output;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import slipday.output.data.LotsData;
 import slipday.output.data.LotsData.GerminationData;
@@ -9,11 +14,19 @@ import slipday.output.data.LotsData.LotData;
 public final class LotsText {
   private static final String NOTHING = "-";
 
+  /** On a label; a packet has little room. */
+  private static final int MOST_PARENTS = 3;
+
   private final LotsData data;
+  private final boolean detailed;
   private final Ink ink;
 
-  public LotsText(LotsData data, Ink ink) {
+  /**
+   * @param detailed whether all that is known of each lot is told, and not only what needs care
+   */
+  public LotsText(LotsData data, boolean detailed, Ink ink) {
     this.data = data;
+    this.detailed = detailed;
     this.ink = ink;
   }
 
@@ -37,15 +50,35 @@ public final class LotsText {
         "grow on");
     data.lots().forEach(l -> row(l, grid));
     out.append(grid.text("  "));
-    data.lots().forEach(l -> out.append(remarks(l)));
+    if (detailed) {
+      data.lots().forEach(l -> out.append(details(l)));
+      return out.toString();
+    }
+    cares(out);
+    out.append("\nMore of a lot: slipday lots ").append(Lines.clean(data.plan())).append(" LOT\n");
     return out.toString();
+  }
+
+  /** What needs care, said once with all lots it is about. */
+  private void cares(StringBuilder out) {
+    Map<String, List<String>> cares = new LinkedHashMap<>();
+    data.lots()
+        .forEach(
+            l ->
+                cares(l)
+                    .forEach(c -> cares.computeIfAbsent(c, w -> new ArrayList<>()).add(l.name())));
+    if (!cares.isEmpty()) {
+      out.append('\n').append(ink.strong("Take care")).append('\n');
+    }
+    cares.forEach(
+        (care, lots) -> out.append(Lines.hung("  ", String.join(", ", lots) + ": " + care)));
   }
 
   private void row(LotData l, Grid grid) {
     grid.row(
         Lines.clean(l.name()),
         Lines.clean(l.line()),
-        l.generation().orElse(NOTHING),
+        generation(l),
         seeds(l),
         l.age().map(a -> a + " y").orElse(NOTHING),
         l.germination().map(LotsText::percents).orElse(NOTHING),
@@ -53,6 +86,11 @@ public final class LotsText {
         toSow(l),
         l.remnant().map(String::valueOf).orElse(NOTHING),
         growOn(l));
+  }
+
+  /** Both that seed in doubt may be is told under the table. */
+  private static String generation(LotData l) {
+    return l.identity().equals("doubtful") ? "in doubt" : l.generation().orElse(NOTHING);
   }
 
   private static String seeds(LotData l) {
@@ -80,7 +118,7 @@ public final class LotsText {
         + ")";
   }
 
-  private String remarks(LotData l) {
+  private String details(LotData l) {
     StringBuilder out = new StringBuilder();
     out.append('\n').append(ink.strong(Lines.clean(l.name()))).append('\n');
     l.cross()
@@ -88,26 +126,38 @@ public final class LotsText {
         .ifPresent(c -> out.append(Lines.hung("  ", "Cross: " + c)));
     l.parents().forEach(p -> out.append(Lines.hung("  ", "Saved from " + p + ".")));
     out.append(Lines.hung("  ", String.join(" ", l.reckoning())));
+    cares(l).forEach(c -> out.append(Lines.hung("  ", capital(c))));
+    return out.toString();
+  }
+
+  private static String capital(String sentence) {
+    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+  }
+
+  private static List<String> cares(LotData l) {
+    List<String> cares = new ArrayList<>();
     if (l.atMost()) {
-      out.append(Lines.hung("  ", "Some was sown without a count, so less may be left."));
+      cares.add("some was sown without a count, so less may be left.");
     }
     if (l.remnant().filter(r -> r < 0).isPresent()) {
-      out.append(Lines.hung("  ", "There is too little for the plants wanted."));
+      cares.add("there is too little for the plants wanted.");
     }
     Optional<Integer> keep = l.keepBack();
     if (keep.isPresent() && l.remnant().filter(r -> r < keep.get()).isPresent()) {
-      out.append(Lines.hung("  ", "The remnant is less than the " + keep.get() + " to keep back."));
+      cares.add("the remnant is less than the " + keep.get() + " to keep back.");
     }
-    if (!l.identity().equals("known")) {
-      out.append(Lines.hung("  ", "What it is, is " + l.identity() + "."));
+    if (l.identity().equals("doubtful")) {
+      cares.add("what it is, is doubtful: " + l.generation().orElse("unknown") + ".");
+    } else if (!l.identity().equals("known")) {
+      cares.add("what it is, is " + l.identity() + ".");
     }
     if (l.mayBeBitter()) {
-      out.append(Lines.hung("  ", BITTER));
+      cares.add(BITTER.substring(0, 1).toLowerCase(Locale.ROOT) + BITTER.substring(1));
     }
     if (!l.diseases().isEmpty()) {
-      out.append(Lines.hung("  ", "May carry " + String.join(", ", l.diseases()) + "."));
+      cares.add("may carry " + String.join(", ", l.diseases()) + ".");
     }
-    return out.toString();
+    return cares;
   }
 
   private static final String BITTER =
@@ -129,7 +179,11 @@ public final class LotsText {
     String generation = l.generation().map(g -> ", " + g).orElse("");
     out.append(Lines.hung("", l.lineTitle() + " (" + l.crop() + ")" + generation));
     l.cross().filter(c -> !c.equals(l.line())).ifPresent(c -> out.append(Lines.hung("", c)));
-    l.parents().forEach(p -> out.append(Lines.hung("", p)));
+    if (l.parents().size() > MOST_PARENTS) {
+      out.append("saved from ").append(l.parents().size()).append(" fruits\n");
+    } else {
+      l.parents().forEach(p -> out.append(Lines.hung("", p)));
+    }
     String seeds = l.seedsLeft().map(n -> Lines.count(n, "seed") + " left").orElse("not counted");
     out.append(l.harvested().map(y -> "harvested " + y + ", ").orElse("")).append(seeds);
     out.append('\n');

@@ -1,14 +1,17 @@
 package slipday.seed;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import slipday.descent.Births;
 import slipday.descent.Lineage;
 import slipday.garden.Garden;
+import slipday.garden.Line;
 import slipday.garden.Lot;
 import slipday.garden.Planting;
 import slipday.garden.record.Fact;
@@ -23,6 +26,9 @@ import slipday.measure.Reasoned;
 
 /** Every lot of a garden as it stands at the end of the record. */
 public final class SeedBox {
+  private static final Pattern FIGURES = Pattern.compile("\\d+");
+  private static final int LONGEST = 12;
+
   private final Garden garden;
   private final Births births;
   private final OptionalInt plants;
@@ -40,11 +46,27 @@ public final class SeedBox {
   }
 
   /**
+   * By line, by harvest, and by name with figures in their order.
+   *
    * @param plants how many to have of each lot; empty for what this season's plantings want
    */
   public static List<SeedLot> lots(Garden garden, OptionalInt plants) {
     SeedBox box = new SeedBox(garden, plants);
-    return garden.lots().stream().map(box::lot).toList();
+    List<String> lines = garden.lines().stream().map(Line::name).toList();
+    return garden.lots().stream()
+        .sorted(
+            Comparator.<Lot>comparingInt(l -> lines.indexOf(l.line().name()))
+                .thenComparing(l -> l.harvested().map(Reasoned::value).orElse(0))
+                .thenComparing(l -> inOrder(l.name())))
+        .map(box::lot)
+        .toList();
+  }
+
+  /** So that 2A comes before 10A. */
+  private static String inOrder(String name) {
+    return FIGURES
+        .matcher(name)
+        .replaceAll(m -> "0".repeat(Math.max(0, LONGEST - m.group().length())) + m.group());
   }
 
   private SeedLot lot(Lot lot) {

@@ -118,8 +118,8 @@ final class Trip {
     sound(new ClimateText(climate, PLAIN).text());
     sound(Json.text(climate));
     LotsData lots = LotsData.of(PLAN, season, SeedBox.lots(season.garden(), OptionalInt.empty()));
-    sound(new LotsText(lots, PLAIN).text());
-    sound(new LotsText(lots, PLAIN).labels());
+    sound(new LotsText(lots, true, PLAIN).text());
+    sound(new LotsText(lots, true, PLAIN).labels());
     sound(Json.text(lots));
     sound(Tables.of(lots));
     for (Lot lot : season.garden().lots()) {
