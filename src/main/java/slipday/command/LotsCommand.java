@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import slipday.app.Checked;
 import slipday.finding.Nearest;
-import slipday.output.Json;
 import slipday.output.LotsText;
 import slipday.output.Tables;
 import slipday.output.data.LotsData;
