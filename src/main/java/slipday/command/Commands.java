@@ -32,6 +32,7 @@ final class Commands {
           "crops",
           "format",
           "changes",
+          "language-server",
           "completion",
           "manual");
 
@@ -65,6 +66,7 @@ final class Commands {
       case "crops" -> CropsCommand.spec(streams);
       case "format" -> FormatCommand.spec(streams);
       case "changes" -> ChangesCommand.spec(streams);
+      case "language-server" -> LanguageServerCommand.spec(streams);
       case "completion" -> CompletionCommand.spec(streams);
       case "manual" -> ManualCommand.spec(streams);
       default -> throw new IllegalStateException("no command " + name);

@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slipday.testing.CommandOnPath;
 import slipday.testing.Golden;
 
 /** What docs/git.md shows does what it says, in a repository that git itself keeps. */
@@ -89,39 +89,13 @@ class GitDocTest {
             .directory(garden.toFile())
             .redirectErrorStream(true)
             .redirectOutput(said.toFile());
-    builder.environment().put("PATH", slipday() + ":" + System.getenv("PATH"));
+    builder.environment().put("PATH", CommandOnPath.in(folder.resolve("bin")));
     for (String who : List.of("AUTHOR", "COMMITTER")) {
       builder.environment().put("GIT_" + who + "_NAME", "gardener");
       builder.environment().put("GIT_" + who + "_EMAIL", "gardener@hill.example");
     }
     int exit = builder.start().waitFor();
     return new Told(exit, Files.readString(said, StandardCharsets.UTF_8));
-  }
-
-  /** A folder with a {@code slipday} that runs the classes under test. */
-  private Path slipday() throws IOException {
-    Path bin = folder.resolve("bin");
-    if (!Files.exists(bin)) {
-      String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-      String classes =
-          System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-      String absolute =
-          List.of(classes.split(":", -1)).stream()
-              .map(c -> Path.of(c).toAbsolutePath().toString())
-              .collect(Collectors.joining(":"));
-      Path command = Files.createDirectories(bin).resolve("slipday");
-      Files.writeString(
-          command,
-          "#!/bin/sh\nSOURCE_DATE_EPOCH="
-              + Run.AT_YEARS_END.get("SOURCE_DATE_EPOCH")
-              + " exec '"
-              + java
-              + "' -XX:TieredStopAtLevel=1 -cp '"
-              + absolute
-              + "' slipday.command.Main \"$@\"\n");
-      assertThat(command.toFile().setExecutable(true)).isTrue();
-    }
-    return bin;
   }
 
   private String git(String... words) throws IOException, InterruptedException {
