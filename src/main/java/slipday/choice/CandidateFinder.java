@@ -78,6 +78,19 @@ final class CandidateFinder {
     return years.contains(planned) || years.isEmpty() ? planned : years.last();
   }
 
+  Relatives relatives() {
+    return relatives;
+  }
+
+  Aims aims() {
+    return aims;
+  }
+
+  /** Those that {@link #find} valued. */
+  List<TraitValues> traits() {
+    return traits;
+  }
+
   Candidates find() {
     Map<Plants, Double> loads = loads();
     Grounds grounds = new Grounds(garden);

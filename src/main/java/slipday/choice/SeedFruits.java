@@ -43,7 +43,7 @@ final class SeedFruits {
   Set<Plants> bearing(List<Fruit> fruits) {
     Set<Plants> bearing = new HashSet<>();
     for (Fruit fruit : fruits) {
-      if (!fruit.mating().isCross() && isThere(fruit)) {
+      if (isOfLine(fruit) && isThere(fruit)) {
         bearing.add(fruit.seedParent());
       }
     }
@@ -87,7 +87,7 @@ final class SeedFruits {
             .filter(s -> s.from() instanceof Fruit f && f.key().equals(fruit.key()))
             .toList();
     boolean counted = !saved.isEmpty() && saved.stream().allMatch(s -> s.seeds().isPresent());
-    boolean ofLine = !fruit.mating().isCross();
+    boolean ofLine = isOfLine(fruit);
     return new SeedFruit(
         fruit,
         ofLine,
@@ -112,9 +112,18 @@ final class SeedFruits {
     return all;
   }
 
+  /** Two plantings of one line may give each other pollen: that is no cross. */
+  private static boolean isOfLine(Fruit fruit) {
+    return !fruit.mating().isCross() || line(fruit.seedParent()).equals(line(fruit.pollenParent()));
+  }
+
+  private static String line(Plants plant) {
+    return plant.stand().lot().line().name();
+  }
+
   private List<String> against(Fruit fruit, Relatives.Seed seed) {
     List<String> against = new ArrayList<>();
-    if (fruit.mating().isCross()) {
+    if (!isOfLine(fruit)) {
       against.add("a cross with " + fruit.pollenParent());
     }
     if (seed.doubtful()) {

@@ -27,6 +27,7 @@ final class Commands {
           "odds",
           "segregation",
           "candidates",
+          "choose",
           "next-season",
           "climate",
           "crops",
@@ -60,6 +61,7 @@ final class Commands {
       case "labels" -> LabelsCommand.spec(streams);
       case "odds" -> OddsCommand.spec(streams);
       case "candidates" -> CandidatesCommand.spec(streams);
+      case "choose" -> ChooseCommand.spec(streams);
       case "segregation" -> SegregationCommand.spec(streams);
       case "next-season" -> NextSeasonCommand.spec(streams);
       case "climate" -> ClimateCommand.spec(streams);

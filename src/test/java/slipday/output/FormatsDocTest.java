@@ -63,6 +63,7 @@ class FormatsDocTest {
         row("candidates", "candidates plans/tern-hollow/recorded.season tern-amber --format csv"));
     out.append(
         row("store", "store src/test/resources/cases/command/store/plan.season --format csv"));
+    out.append(row("choose", "choose plans/tern-hollow/recorded.season tern-amber --format csv"));
     out.append(row("crops", "crops --format csv"));
     out.append(row("crops NAME", "crops muskmelon --format csv"));
     return out.toString();

@@ -25,7 +25,7 @@ public record Choice(
     double unlimited,
     List<Double> used) {
   /** Choices looked at before the search ends without a proof. */
-  public static final int MOST_LOOKED_AT = 500_000;
+  public static final int MOST_LOOKED_AT = 150_000;
 
   private static final double HAIR = 1e-9;
 
