@@ -255,8 +255,7 @@ public record TodayData(
   public record TasteData(
       String planting, Optional<Integer> plants, List<Integer> clean, List<Integer> bitter) {
     static TasteData of(TodayList.Taste t) {
-      return new TasteData(
-          t.planting().name(), t.planting().plants().map(Reasoned::value), t.clean(), t.bitter());
+      return new TasteData(t.planting().name(), t.plants(), t.clean(), t.bitter());
     }
   }
 

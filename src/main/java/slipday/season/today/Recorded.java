@@ -24,7 +24,8 @@ final class Recorded {
   private final Map<String, List<Fact.Covered>> covered = new HashMap<>();
   private final Map<String, List<Fruit>> pollinated = new HashMap<>();
   private final Map<String, Map<Integer, Fact.Tasted>> tasted = new HashMap<>();
-  private final Map<String, Set<Integer>> gone = new HashMap<>();
+  private final Map<String, Set<Integer>> numbersGone = new HashMap<>();
+  private final Map<String, Integer> gone = new HashMap<>();
   private final Map<Plants, String> stakes = new HashMap<>();
 
   Recorded(Garden garden) {
@@ -55,10 +56,11 @@ final class Recorded {
     } else if (fact instanceof Fact.Tasted t) {
       plants(t.subject()).ifPresent(p -> tasted(p, t));
     } else if (fact instanceof Fact.Lost l && isOfSeason(l.plants().stand())) {
+      String planting = l.plants().stand().name();
+      gone.merge(planting, l.count(), Integer::sum);
       l.plants()
           .plant()
-          .ifPresent(
-              n -> gone.computeIfAbsent(l.plants().stand().name(), k -> new HashSet<>()).add(n));
+          .ifPresent(n -> numbersGone.computeIfAbsent(planting, k -> new HashSet<>()).add(n));
     } else if (fact instanceof Fact.Staked s && isOfSeason(s.plant().stand())) {
       stakes.put(s.plant(), s.stake());
     }
@@ -139,8 +141,13 @@ final class Recorded {
   }
 
   /** Plants of a planting that tasted as asked and stand by the record, by number. */
+  /** How many plants of a planting died or were taken out. */
+  int gone(String planting) {
+    return gone.getOrDefault(planting, 0);
+  }
+
   List<Integer> tasted(String planting, boolean bitter) {
-    Set<Integer> lost = gone.getOrDefault(planting, Set.of());
+    Set<Integer> lost = numbersGone.getOrDefault(planting, Set.of());
     return tasted.getOrDefault(planting, Map.of()).entrySet().stream()
         .filter(e -> e.getValue().bitter() == bitter && !lost.contains(e.getKey()))
         .map(Map.Entry::getKey)

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slipday.garden.Planting;
-import slipday.measure.Reasoned;
 import slipday.season.DateSpread;
 import slipday.season.Event;
 import slipday.season.MarkedFruit;
@@ -70,13 +69,17 @@ final class RipeWork {
   }
 
   private TodayList.Taste taste(Planting planting) {
+    int gone = recorded.gone(planting.name());
     return new TodayList.Taste(
-        planting, recorded.tasted(planting.name(), false), recorded.tasted(planting.name(), true));
+        planting,
+        planting.plants().map(n -> Math.max(0, n.value() - gone)),
+        recorded.tasted(planting.name(), false),
+        recorded.tasted(planting.name(), true));
   }
 
   /** Whether a plant is left that was not tasted, or one that tasted bitter. */
   private boolean isLeft(TodayList.Taste taste) {
-    int plants = taste.planting().plants().map(Reasoned::value).orElse(Integer.MAX_VALUE);
+    int plants = taste.plants().orElse(Integer.MAX_VALUE);
     return !taste.bitter().isEmpty() || taste.clean().size() < plants;
   }
 

@@ -91,10 +91,12 @@ public record TodayList(
   /**
    * Plants of seed that may be bitter.
    *
+   * @param plants how many stand by plan and record; empty where the plan does not say
    * @param clean plants that tasted clean
    * @param bitter plants that tasted bitter and still stand by the record
    */
-  public record Taste(Planting planting, List<Integer> clean, List<Integer> bitter) {}
+  public record Taste(
+      Planting planting, Optional<Integer> plants, List<Integer> clean, List<Integer> bitter) {}
 
   /**
    * A picked fruit whose seed is not taken.
