@@ -16,6 +16,7 @@ final class Commands {
           "calendar",
           "report",
           "today",
+          "sheet",
           "why",
           "explain",
           "descent",
@@ -51,6 +52,7 @@ final class Commands {
       case "calendar" -> CalendarCommand.spec(streams);
       case "report" -> ReportCommand.spec(streams);
       case "today" -> TodayCommand.spec(streams);
+      case "sheet" -> SheetCommand.spec(streams);
       case "why" -> WhyCommand.spec(streams);
       case "explain" -> ExplainCommand.spec(streams);
       case "descent" -> DescentCommand.spec(streams);

@@ -70,7 +70,7 @@ final class LabelsCommand {
     int usual = args.choice("--only").filter(FREE::equals).isPresent() ? 6 : 0;
     int free = Numbers.whole(args, "--free", 1, 999, usual);
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read(Today.latest(args, streams));
+    Checked checked = plan.read();
     if (checked.season().isEmpty()) {
       return plan.tellErrors(checked);
     }

@@ -1,6 +1,5 @@
 package slipday.command;
 
-import java.time.LocalDate;
 import slipday.app.Checked;
 import slipday.output.report.ReportPage;
 
@@ -24,7 +23,7 @@ final class ReportCommand {
   private static int run(Args args, Streams streams) {
     PageOutput output = new PageOutput(args, streams);
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read(latest(args, streams));
+    Checked checked = plan.read(Today.latest(args, streams, "--date"));
     checked
         .season()
         .ifPresent(
@@ -39,12 +38,5 @@ final class ReportCommand {
                             Today.date(args, streams),
                             args.has("--date")))));
     return plan.tellErrors(checked);
-  }
-
-  /** Made for a day gone by, a page leaves out what came later, and finds no fault with it. */
-  private static LocalDate latest(Args args, Streams streams) {
-    LocalDate now = Today.latest(streams);
-    LocalDate day = Today.date(args, streams);
-    return day.isAfter(now) ? day : now;
   }
 }

@@ -11,6 +11,8 @@ final class Today {
   /** Where a day begins first. */
   private static final ZoneOffset EARLIEST = ZoneOffset.ofHours(14);
 
+  private static final String DATE = "--date";
+
   private Today() {}
 
   static Instant now(Streams streams) {
@@ -29,8 +31,17 @@ final class Today {
    * @throws CommandFailure if that is no date
    */
   static LocalDate date(Args args, Streams streams) {
-    return args.has("--date")
-        ? asked(args)
+    return date(args, streams, DATE);
+  }
+
+  /**
+   * The day an option says, or else today, where this machine is.
+   *
+   * @throws CommandFailure if that is no date
+   */
+  static LocalDate date(Args args, Streams streams, String option) {
+    return args.has(option)
+        ? asked(args, option)
         : LocalDate.ofInstant(
             now(streams), isFixed(streams) ? ZoneOffset.UTC : ZoneId.systemDefault());
   }
@@ -42,20 +53,32 @@ final class Today {
    * @throws CommandFailure if that is no date
    */
   static LocalDate latest(Args args, Streams streams) {
-    return args.has("--date") ? asked(args) : latest(streams);
+    return args.has(DATE) ? asked(args, DATE) : latest(streams);
+  }
+
+  /**
+   * The same, but never before the real one: made for a day gone by, a page leaves out what came
+   * later, and finds no fault with it.
+   *
+   * @throws CommandFailure if the option says no date
+   */
+  static LocalDate latest(Args args, Streams streams, String option) {
+    LocalDate now = latest(streams);
+    LocalDate day = date(args, streams, option);
+    return day.isAfter(now) ? day : now;
   }
 
   static LocalDate latest(Streams streams) {
     return LocalDate.ofInstant(now(streams), EARLIEST);
   }
 
-  private static LocalDate asked(Args args) {
-    String date = args.text("--date", "");
+  private static LocalDate asked(Args args, String option) {
+    String date = args.text(option, "");
     try {
       return LocalDate.parse(date);
     } catch (DateTimeException e) {
       throw new CommandFailure(
-          "--date takes a day such as 2027-07-15, and not `" + date + "`.",
+          option + " takes a day such as 2027-07-15, and not `" + date + "`.",
           "Write year, month and day.");
     }
   }

@@ -193,14 +193,17 @@ public final class Browser implements AutoCloseable {
     return messages;
   }
 
-  /** The addresses asked for since the last time. */
+  /** The addresses asked for since the last time, but for the browser's own first page. */
   public List<String> requests() {
     List<String> urls = new ArrayList<>();
     for (JsonNode entry : log("performance")) {
       try {
         JsonNode message = JSON.readTree(entry.get("message").asText()).get("message");
         if (message.get("method").asText().equals("Network.requestWillBeSent")) {
-          urls.add(message.at("/params/request/url").asText());
+          String url = message.at("/params/request/url").asText();
+          if (!url.startsWith("chrome:")) {
+            urls.add(url);
+          }
         }
       } catch (IOException e) {
         throw new UncheckedIOException(e);

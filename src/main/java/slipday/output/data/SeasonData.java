@@ -13,7 +13,7 @@ import slipday.season.Season;
  */
 public record SeasonData(
     String label, LocalDate first, LocalDate last, String site, String title, int weatherYears) {
-  static SeasonData of(Season season) {
+  public static SeasonData of(Season season) {
     return of(season.garden(), season.climate());
   }
 
