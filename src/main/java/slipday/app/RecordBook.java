@@ -11,12 +11,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Label;
 import slipday.finding.Level;
 import slipday.finding.Outcome;
 import slipday.format.Formatter;
+import slipday.garden.Garden;
 import slipday.language.Binder;
 import slipday.language.BoundFile;
 import slipday.language.Entry;
@@ -31,6 +34,9 @@ import slipday.syntax.SeasonParser;
  * Nothing is written here.
  */
 public final class RecordBook {
+  private static final Pattern SOWED =
+      Pattern.compile("(\\d{4}-\\d{2}-\\d{2}\\s+sowed\\s+)([^\\s,]+)(\\s*(?:,.*)?)");
+
   private final Path plan;
   private final String name;
   private final boolean includesOutside;
@@ -94,7 +100,7 @@ public final class RecordBook {
         .flatMap(f -> Binder.bind(f).value().entries().stream())
         .forEach(e -> wordings.add(e.wording()));
     for (Wish wish : wishes) {
-      read(wish, refused)
+      read(complete(before, wish), refused)
           .ifPresent(
               n -> {
                 if (wordings.add(n.entry.wording())) {
@@ -109,6 +115,25 @@ public final class RecordBook {
     wishes.forEach(w -> places.putIfAbsent(w, places.size()));
     refused.sort(Comparator.comparingInt(r -> places.getOrDefault(r.wish, 0)));
     return new Addition(texts, fresh.stream().map(n -> n.line).toList(), known, refused);
+  }
+
+  /** A sowing names its lot, so that the record can be read beside the plans of other years. */
+  private static Wish complete(Checked before, Wish wish) {
+    Matcher sowed = SOWED.matcher(wish.text().strip());
+    if (!sowed.matches() || before.garden().isEmpty()) {
+      return wish;
+    }
+    Garden garden = before.garden().get();
+    String name = sowed.group(2);
+    boolean isLot = garden.lots().stream().anyMatch(l -> l.name().equals(name));
+    return garden
+        .planting(name)
+        .filter(p -> !isLot)
+        .map(
+            p ->
+                new Wish(
+                    wish.from(), sowed.group(1) + p.lot().name() + " as " + name + sowed.group(3)))
+        .orElse(wish);
   }
 
   private Optional<New> read(Wish wish, List<Refusal> refused) {

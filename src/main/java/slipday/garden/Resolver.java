@@ -87,6 +87,7 @@ public final class Resolver {
                         seed.lots().map(),
                         places.beds().all(),
                         name -> seed.lots().isSpoilt(name) || plantings.isSpoilt(name),
+                        name -> seed.lots().isSpoilt(name),
                         of(Declaration.TRAIT).toList()))
             .map(this::heard);
     // Names are looked up all the same, so that one mistake hides no other.

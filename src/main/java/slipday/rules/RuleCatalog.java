@@ -26,6 +26,7 @@ import slipday.rules.pollination.TooFewFlowers;
 import slipday.rules.record.BitterSeedKept;
 import slipday.rules.record.DownToOneParent;
 import slipday.rules.record.GenerationDoesNotFollow;
+import slipday.rules.record.PlantingKnownHereOnly;
 import slipday.rules.record.ScoredBeforeTasted;
 import slipday.rules.record.SeedFromUncoveredFlower;
 import slipday.rules.record.SeedFromUnmarkedFruit;
@@ -91,6 +92,7 @@ public final class RuleCatalog {
           new OneSexOnly(),
           new OtherSpeciesPollen(),
           new ParentsDoNotMeet(),
+          new PlantingKnownHereOnly(),
           new PollenFromOutside(),
           new SameFamilyAgain(),
           new ScoredBeforeTasted(),

@@ -88,6 +88,19 @@ class RecordCommandTest {
         .isZero();
   }
 
+  /** So that it can be read beside next year's plan. */
+  @Test
+  void aSowingNamesItsLot() throws IOException {
+    Files.writeString(
+        folder.resolve("plan.season"),
+        PLAN.replace("grow ember-2025", "grow ember-2025 as early-ember"));
+    assertThat(record("2027-05-15", "sowed", "early-ember,", "12", "seeds").out())
+        .isEqualTo("recorded 2027-05-15 sowed ember-2025 as early-ember, 12 seeds\n");
+    assertThat(record("2027-05-15 sowed ember-2025 as early-ember, 12 seeds").out())
+        .startsWith("known already");
+    assertThat(record("2027-05-15 sowed early-ember, 12 seeds").out()).startsWith("known already");
+  }
+
   @Test
   void whatIsRecordedIsNotRecordedAgain() throws IOException {
     record("2027-07-08 selfed ember-2025 plant 3, tag 3A");

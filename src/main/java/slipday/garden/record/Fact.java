@@ -50,7 +50,12 @@ public sealed interface Fact
     Stand stand();
   }
 
-  record Sowed(At at, Stand stand, Optional<Integer> seeds) implements Raised {}
+  /**
+   * Seed that was sown.
+   *
+   * @param lotTold whether the line names the lot, and not only a planting of the plan
+   */
+  record Sowed(At at, Stand stand, Optional<Integer> seeds, boolean lotTold) implements Raised {}
 
   record Emerged(At at, Stand stand, int seedlings) implements Raised {}
 

@@ -106,8 +106,14 @@ final class FactReader {
     readers.put(clause, e -> subjects.lot(e.bound().name("lot")).map(l -> make.apply(e, l)));
   }
 
+  /** A planting that is called as its lot is needs no more telling. */
+  private boolean lotTold(Entry entry) {
+    Bound bound = entry.bound();
+    return bound.has("as") || subjects.isLot(bound.name("planting").text());
+  }
+
   private void plants() {
-    stand(RecordClauses.SOWED, (e, s) -> new Fact.Sowed(at(e), s, count(e, "seeds")));
+    stand(RecordClauses.SOWED, (e, s) -> new Fact.Sowed(at(e), s, count(e, "seeds"), lotTold(e)));
     stand(
         RecordClauses.EMERGED, (e, s) -> new Fact.Emerged(at(e), s, e.bound().count("seedlings")));
     stand(RecordClauses.POTTED_ON, (e, s) -> new Fact.PottedOn(at(e), s, count(e, "plants")));

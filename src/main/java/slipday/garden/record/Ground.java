@@ -11,10 +11,12 @@ import slipday.garden.Planting;
  * What a record may name, by name.
  *
  * @param spoilt names whose own declarations are mistaken, which nobody is blamed for using
+ * @param spoiltLots those of them that are lots: what grew in other years is known by its lot
  */
 record Ground(
     Map<String, Planting> plantings,
     Map<String, Lot> lots,
     Map<String, Line> lines,
     Map<String, Bed> beds,
-    Predicate<String> spoilt) {}
+    Predicate<String> spoilt,
+    Predicate<String> spoiltLots) {}

@@ -81,6 +81,7 @@ public final class RecordResolver {
    *
    * @param lots declared and born
    * @param spoilt names whose own declarations are mistaken
+   * @param spoiltLots those of them that are lots
    * @param traits the plan's own traits
    */
   public Outcome<GardenRecord> facts(
@@ -88,13 +89,14 @@ public final class RecordResolver {
       Map<String, Lot> lots,
       List<Bed> beds,
       Predicate<String> spoilt,
+      Predicate<String> spoiltLots,
       List<Block> traits) {
     List<Finding> findings = new ArrayList<>();
     Map<String, Planting> byName = new LinkedHashMap<>();
     plantings.forEach(p -> byName.put(p.name(), p));
     Map<String, Bed> bedsByName = new LinkedHashMap<>();
     beds.forEach(b -> bedsByName.put(b.name(), b));
-    Ground ground = new Ground(byName, lots, lines, bedsByName, spoilt);
+    Ground ground = new Ground(byName, lots, lines, bedsByName, spoilt, spoiltLots);
     Subjects subjects = new Subjects(entries, ground, findings);
     FactReader reader = new FactReader(entries, subjects, new Traits(findings, traits), findings);
     GardenRecord record = GardenRecord.of(reader.facts(), season);

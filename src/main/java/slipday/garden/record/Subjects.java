@@ -69,6 +69,10 @@ final class Subjects {
     }
   }
 
+  boolean isLot(String name) {
+    return ground.lots().containsKey(name);
+  }
+
   Optional<Lot> lot(Value.Name name) {
     return known("lot", name, ground.lots());
   }
@@ -100,8 +104,12 @@ final class Subjects {
 
   private Optional<Stand> stand(int year, Value.Name name) {
     Optional<Stand> found = find(year, name.text());
-    if (found.isEmpty() && !isSilent(name.text())) {
-      boolean planned = year == seasons.planned();
+    boolean planned = year == seasons.planned();
+    boolean silent =
+        planned
+            ? isSilent(name.text())
+            : ground.spoiltLots().test(name.text()) || entries.isInMistakenLine(name.text());
+    if (found.isEmpty() && !silent) {
       findings.add(
           Finding.error(
                   "unknown-name",
