@@ -13,6 +13,7 @@ import slipday.climate.SeasonAxis;
 import slipday.garden.CropFacts;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
+import slipday.garden.record.Fact;
 import slipday.language.PlanClauses;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
@@ -31,6 +32,7 @@ final class Forecaster {
   private final Walk walk;
   private final double risk;
   private final Lessons lessons;
+  private final Map<String, List<Fact>> recorded;
   private final Map<PlantingKind, DateChooser.Choice> choices = new HashMap<>();
   private final Map<PlantingKind.At, Traces> walked = new HashMap<>();
 
@@ -40,6 +42,7 @@ final class Forecaster {
     this.walk = climate.walk();
     this.risk = garden.site().frostRisk().value();
     this.lessons = new Lessons(learned, climate);
+    this.recorded = Observed.byPlanting(garden.record());
   }
 
   /** A planting with all it takes to reckon it anew on another day. */
@@ -64,7 +67,7 @@ final class Forecaster {
   }
 
   Draft draft(Planting planting) {
-    Observed observed = Observed.of(garden.record(), planting);
+    Observed observed = Observed.of(recorded.getOrDefault(planting.name(), List.of()), planting);
     Needs needs = needs(planting, observed);
     DateChooser chooser = chooser(needs);
     Optional<LocalDate> fixed = fixedStart(planting, needs, observed);

@@ -1,7 +1,9 @@
 package slipday.season;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,15 +29,26 @@ record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDat
   /** States of a picked fruit that say nothing of the day it would have been ripe. */
   private static final Set<String> UNRIPE = Set.of("forced", "before ripe");
 
-  static Observed of(GardenRecord record, Planting planting) {
+  /** What is recorded of the days of the plan's plantings, by their names. */
+  static Map<String, List<Fact>> byPlanting(GardenRecord record) {
+    Map<String, List<Fact>> facts = new HashMap<>();
+    for (Fact fact : record.facts()) {
+      stand(fact)
+          .flatMap(Stand::planting)
+          .ifPresent(p -> facts.computeIfAbsent(p.name(), n -> new ArrayList<>()).add(fact));
+    }
+    return facts;
+  }
+
+  /**
+   * @param facts those of the planting, by date
+   */
+  static Observed of(List<Fact> facts, Planting planting) {
     Map<Event, Reasoned<LocalDate>> days = new EnumMap<>(Event.class);
     Standing standing = new Standing(planting);
-    for (Fact fact : record.facts()) {
-      Optional<Stand> stand = stand(fact);
-      if (stand.isPresent() && isOf(stand.get(), planting)) {
-        events(fact, planting).forEach(e -> days.putIfAbsent(e, dated(fact.at())));
-        standing.count(fact);
-      }
+    for (Fact fact : facts) {
+      events(fact, planting).forEach(e -> days.putIfAbsent(e, dated(fact.at())));
+      standing.count(fact);
     }
     Optional<Reasoned<LocalDate>> gone = standing.gone().map(l -> dated(l.at()));
     return days.isEmpty() && gone.isEmpty() ? NOTHING : new Observed(days, gone);
@@ -43,10 +56,6 @@ record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDat
 
   private static Reasoned<LocalDate> dated(At at) {
     return new Reasoned<>(at.date(), at.reason());
-  }
-
-  private static boolean isOf(Stand stand, Planting planting) {
-    return stand.planting().filter(p -> p.name().equals(planting.name())).isPresent();
   }
 
   private static Optional<Stand> stand(Fact fact) {

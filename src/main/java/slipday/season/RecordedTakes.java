@@ -26,9 +26,10 @@ import slipday.source.Span;
 final class RecordedTakes {
   private static final double DOUBT = 0.05;
 
-  private final GardenRecord record;
   private final List<FruitStory> stories;
   private final Map<String, List<FruitStory>> thisSeason;
+  private final Map<String, List<Fact.PlantedOut>> plantedOut;
+  private final Map<String, List<Fact.Lost>> lost;
   private final Map<Kind, Reasoned<ClusteredRate>> learned = new HashMap<>();
 
   /** Flowers that share one figure of take: it stands on one line of a crop file or plan. */
@@ -38,12 +39,21 @@ final class RecordedTakes {
   private record Vine(Plants plants, Optional<Fruit.Key> flower) {}
 
   RecordedTakes(GardenRecord record, List<FruitStory> stories) {
-    this.record = record;
     this.stories = stories;
     this.thisSeason =
         stories.stream()
             .filter(s -> s.fruit().year() == record.season())
             .collect(Collectors.groupingBy(s -> s.fruit().seedParent().stand().name()));
+    this.plantedOut =
+        record
+            .every(Fact.PlantedOut.class)
+            .filter(p -> p.stand().year() == record.season())
+            .collect(Collectors.groupingBy(p -> p.stand().name()));
+    this.lost =
+        record
+            .every(Fact.Lost.class)
+            .filter(l -> l.plants().stand().year() == record.season())
+            .collect(Collectors.groupingBy(l -> l.plants().stand().name()));
   }
 
   /**
@@ -154,8 +164,7 @@ final class RecordedTakes {
     List<Reason> from = new ArrayList<>();
     int planted = 0;
     boolean counted = true;
-    for (Fact.PlantedOut out :
-        record.every(Fact.PlantedOut.class).filter(p -> isOf(p, planting)).toList()) {
+    for (Fact.PlantedOut out : plantedOut.getOrDefault(planting.name(), List.of())) {
       counted &= out.plants().isPresent();
       planted += out.plants().orElse(0);
       from.add(out.at().reason());
@@ -169,22 +178,13 @@ final class RecordedTakes {
       return Optional.empty();
     }
     int gone = 0;
-    for (Fact.Lost lost : record.every(Fact.Lost.class).filter(l -> isOf(l, planting)).toList()) {
-      gone += lost.count();
-      from.add(lost.at().reason());
+    for (Fact.Lost loss : lost.getOrDefault(planting.name(), List.of())) {
+      gone += loss.count();
+      from.add(loss.at().reason());
     }
     int stand = Math.max(0, planted - gone);
     return Optional.of(
         new Reasoned<>(
             stand, from.size() == 1 ? from.get(0) : Reason.derived(stand + " plants stand", from)));
-  }
-
-  private boolean isOf(Fact.PlantedOut out, Planting planting) {
-    return out.stand().year() == record.season() && out.stand().name().equals(planting.name());
-  }
-
-  private boolean isOf(Fact.Lost lost, Planting planting) {
-    return lost.plants().stand().year() == record.season()
-        && lost.plants().stand().name().equals(planting.name());
   }
 }
