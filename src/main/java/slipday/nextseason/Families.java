@@ -32,8 +32,7 @@ final class Families {
   private static final int PLANTS_THAT_PART = 12;
 
   private static final String ORDERED =
-      "The plants are put in order by plain means of what was recorded, corrected for nothing: the"
-          + " choice is yours.";
+      "The plants are in the order of `slipday candidates`; the choice is yours.";
 
   private final Garden garden;
   private final Offspring offspring;
@@ -56,9 +55,9 @@ final class Families {
   void goOn(Line line, List<Planting> borne, List<Planting> checks) {
     Optional<Goal> goal =
         garden.goals().stream().filter(g -> g.line().name().equals(line.name())).findFirst();
-    PlantMeans means = new PlantMeans(garden.record(), line, goal);
-    Map<Plants, Family> best = best(borne, means);
-    List<Plants> ranked = means.inOrder(best.keySet());
+    Ranked candidates = new Ranked(garden, line);
+    Map<Plants, Family> best = best(borne, candidates);
+    List<Plants> ranked = candidates.inOrder(best.keySet());
     List<Plants> order = spread(ranked);
     boolean parts = borne.stream().anyMatch(p -> offspring.isFirstGeneration(p.lot()));
     int stood = borne.stream().mapToInt(Families::plants).sum();
@@ -70,7 +69,7 @@ final class Families {
       Family family = Objects.requireNonNull(best.get(plant));
       if (i < many) {
         List<String> why =
-            new ArrayList<>(List.of(why(plant, ranked.indexOf(plant), ranked.size(), means)));
+            new ArrayList<>(List.of(why(plant, ranked.indexOf(plant), ranked.size(), candidates)));
         if (i == 0) {
           why.add(ORDERED);
         }
@@ -109,22 +108,21 @@ final class Families {
     return Math.max(FEWEST, Math.min(MOST, parents));
   }
 
-  private static String why(Plants plant, int place, int of, PlantMeans means) {
-    List<String> words = means.words(plant);
+  private static String why(Plants plant, int place, int of, Ranked candidates) {
+    List<String> words = candidates.words(plant);
     String figures = words.isEmpty() ? "" : ": " + String.join(", ", words);
     return "Seed of " + plant + ", number " + (place + 1) + " of " + of + figures + ".";
   }
 
-  /** The lot of each plant with the most seed, of those that nothing speaks against. */
-  private Map<Plants, Family> best(List<Planting> borne, PlantMeans means) {
+  /** The best lot of each plant, of plants that nothing speaks against. */
+  private Map<Plants, Family> best(List<Planting> borne, Ranked candidates) {
     Map<Plants, Family> best = new LinkedHashMap<>();
     for (Planting planting : borne) {
-      for (Lot lot : bySeed(offspring.of(planting))) {
-        Optional<String> refused =
-            offspring.takings(lot).stream().flatMap(t -> means.refused(t).stream()).findFirst();
+      for (Lot lot : bestFirst(offspring.of(planting), candidates)) {
         Plants plant = of(lot);
+        Optional<String> refused = candidates.refused(plant);
         if (refused.isPresent()) {
-          sowings.leaveOut(lot.name(), refused.get());
+          sowings.leaveOut(lot.name(), "its plant may be no parent: " + refused.get());
         } else if (best.putIfAbsent(plant, new Family(lot, planting, plant)) != null) {
           sowings.leaveOut(lot.name(), "another fruit of its plant goes on; its seed rests");
         }
@@ -139,11 +137,14 @@ final class Families {
     return offspring.selfed(lot).orElseGet(() -> Offspring.mother(takings.get(0)));
   }
 
-  private List<Lot> bySeed(List<Lot> lots) {
-    List<Lot> sorted = new ArrayList<>(lots.stream().filter(stock::isThere).toList());
-    sorted.sort(
-        Comparator.<Lot>comparingInt(l -> -stock.left(l).orElse(0)).thenComparing(Lot::name));
-    return sorted;
+  private List<Lot> bestFirst(List<Lot> lots, Ranked candidates) {
+    return lots.stream()
+        .filter(stock::isThere)
+        .sorted(
+            Comparator.<Lot>comparingInt(l -> candidates.place(of(l), l))
+                .thenComparingInt(l -> -stock.left(l).orElse(0))
+                .thenComparing(Lot::name))
+        .toList();
   }
 
   /** The check of this season while its seed lasts, or else a remnant of what was sown. */

@@ -1,0 +1,79 @@
+package slipday.nextseason;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slipday.choice.Candidate;
+import slipday.choice.Candidates;
+import slipday.choice.Trait;
+import slipday.garden.Garden;
+import slipday.garden.Line;
+import slipday.garden.Lot;
+import slipday.garden.record.Plants;
+
+/** The plants of a line in the order of its candidates. */
+final class Ranked {
+  private final Map<Plants, Candidate> byPlant = new HashMap<>();
+  private final List<Trait> aimed;
+
+  Ranked(Garden garden, Line line) {
+    Candidates found = Candidates.of(garden, line);
+    found.candidates().forEach(c -> byPlant.put(c.plant(), c));
+    aimed =
+        found.traits().stream()
+            .filter(s -> s.aim().isPresent())
+            .map(Candidates.Study::trait)
+            .toList();
+  }
+
+  private Optional<Candidate> of(Plants plant) {
+    return Optional.ofNullable(byPlant.get(plant));
+  }
+
+  /** Why a plant may be no parent; empty where it may. */
+  Optional<String> refused(Plants plant) {
+    return of(plant).flatMap(Candidate::refused);
+  }
+
+  /** The best first; those of which nothing can be said come last, by name. */
+  List<Plants> inOrder(Collection<Plants> plants) {
+    return plants.stream()
+        .sorted(
+            Comparator.<Plants>comparingInt(
+                    p -> of(p).flatMap(Candidate::rank).orElse(Integer.MAX_VALUE))
+                .thenComparing(p -> p.stand().name())
+                .thenComparing(p -> p.plant().orElse(0)))
+        .toList();
+  }
+
+  /** Where a lot stands among those of its plant: fruit that is best for seed comes first. */
+  int place(Plants plant, Lot lot) {
+    List<Candidate.SeedFruit> fruits = of(plant).map(Candidate::fruits).orElse(List.of());
+    for (int i = 0; i < fruits.size(); i++) {
+      if (fruits.get(i).savedInto().contains(lot.name())) {
+        return i;
+      }
+    }
+    return fruits.size();
+  }
+
+  /** What was measured of a plant that the goal speaks of: {@code sweetness 13.4 brix}. */
+  List<String> words(Plants plant) {
+    List<String> words = new ArrayList<>();
+    of(plant)
+        .ifPresent(
+            c ->
+                c.figures().stream()
+                    .filter(f -> aimed.contains(f.trait()))
+                    .forEach(
+                        f ->
+                            f.raw()
+                                .ifPresent(
+                                    raw -> words.add(f.trait().name() + " " + f.trait().words(raw)))));
+    return words;
+  }
+}
