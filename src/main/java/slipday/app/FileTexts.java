@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,6 +55,17 @@ public final class FileTexts {
    */
   public static FileTexts withOverlays(Map<Path, String> overlays) {
     return new FileTexts(Map.copyOf(overlays), Optional.empty());
+  }
+
+  /**
+   * These, and one more buffer.
+   *
+   * @param path absolute and normalised
+   */
+  FileTexts and(Path path, String text) {
+    Map<Path, String> more = new HashMap<>(overlays);
+    more.put(path, text);
+    return new FileTexts(Map.copyOf(more), kept);
   }
 
   /** Whether a path is a folder, on the disk or by a buffer that is open in it. */

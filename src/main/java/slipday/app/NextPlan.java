@@ -30,6 +30,7 @@ import slipday.syntax.SeasonParser;
 public final class NextPlan {
   private static final String IDLE = "idle-allow";
 
+  private final FileTexts texts;
   private final Checked checked;
   private final Place plan;
   private final Place next;
@@ -37,7 +38,13 @@ public final class NextPlan {
   private final LocalDate today;
 
   private NextPlan(
-      Checked checked, Place plan, Place next, boolean includesOutside, LocalDate today) {
+      FileTexts texts,
+      Checked checked,
+      Place plan,
+      Place next,
+      boolean includesOutside,
+      LocalDate today) {
+    this.texts = texts;
     this.checked = checked;
     this.plan = plan;
     this.next = next;
@@ -75,12 +82,18 @@ public final class NextPlan {
   }
 
   /**
+   * @param texts where this season's plan was read from
    * @param checked this season's plan, with its season reckoned
    * @param next where the new plan will stand; nothing is written
    */
   public static Draft draft(
-      Checked checked, Place plan, Place next, boolean includesOutside, LocalDate today) {
-    return new NextPlan(checked, plan, next, includesOutside, today).draft();
+      FileTexts texts,
+      Checked checked,
+      Place plan,
+      Place next,
+      boolean includesOutside,
+      LocalDate today) {
+    return new NextPlan(texts, checked, plan, next, includesOutside, today).draft();
   }
 
   private Draft draft() {
@@ -144,8 +157,7 @@ public final class NextPlan {
 
   /** Errors and warnings that stand. */
   private List<Finding> found(String text) {
-    FileTexts texts = FileTexts.withOverlays(Map.of(next.path(), text));
-    return new Pipeline(texts, includesOutside, today)
+    return new Pipeline(texts.and(next.path(), text), includesOutside, today)
         .check(next.path(), next.name()).findings().stream()
             .filter(f -> f.allowed().isEmpty() && f.level() != Level.NOTE)
             .filter(f -> !f.rule().equals("date-in-future"))

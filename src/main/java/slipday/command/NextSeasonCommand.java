@@ -5,6 +5,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Optional;
 import slipday.app.Checked;
+import slipday.app.FileTexts;
 import slipday.app.NextPlan;
 import slipday.output.Json;
 import slipday.output.NextSeasonText;
@@ -52,6 +53,7 @@ final class NextSeasonCommand {
     NextPlan.Place place = print ? besides(plan, streams) : new NextPlan.Place(file, output);
     NextPlan.Draft draft =
         NextPlan.draft(
+            FileTexts.onDisk(),
             checked,
             new NextPlan.Place(streams.path(plan.name()), plan.name()),
             place,

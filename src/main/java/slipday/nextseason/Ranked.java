@@ -73,7 +73,8 @@ final class Ranked {
                         f ->
                             f.raw()
                                 .ifPresent(
-                                    raw -> words.add(f.trait().name() + " " + f.trait().words(raw)))));
+                                    raw ->
+                                        words.add(f.trait().name() + " " + f.trait().words(raw)))));
     return words;
   }
 }

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
+import slipday.app.NextPlan;
 import slipday.app.Pipeline;
 import slipday.descent.Lineage;
 import slipday.descent.Subjects;
@@ -24,6 +26,7 @@ import slipday.output.FindingsText;
 import slipday.output.Ink;
 import slipday.output.Json;
 import slipday.output.LotsText;
+import slipday.output.NextSeasonText;
 import slipday.output.Question;
 import slipday.output.Questions;
 import slipday.output.Sarif;
@@ -38,7 +41,9 @@ import slipday.output.data.CheckData;
 import slipday.output.data.ClimateData;
 import slipday.output.data.DescentData;
 import slipday.output.data.LotsData;
+import slipday.output.data.NextSeasonData;
 import slipday.output.data.ScheduleData;
+import slipday.rules.RuleCatalog;
 import slipday.season.Season;
 import slipday.season.chore.ChoreBook;
 import slipday.season.chore.Chores;
@@ -83,7 +88,36 @@ final class Trip {
               }
             });
     checked.season().ifPresent(Trip::season);
+    if (checked.season().isPresent()) {
+      next(plan, checked, FileTexts.withOverlays(overlays));
+    }
     return checked.season().isPresent();
+  }
+
+  /** What follows a sound plan is laid out, and makes no mistake that was not there. */
+  private static void next(String plan, Checked checked, FileTexts texts) {
+    NextPlan.Draft draft =
+        NextPlan.draft(
+            texts,
+            checked,
+            new NextPlan.Place(FOLDER.resolve(plan), plan),
+            new NextPlan.Place(FOLDER.resolve("the-next.season"), "the-next.season"),
+            false,
+            LocalDate.of(2027, 12, 31));
+    sound(draft.text());
+    List<String> before = checked.findings().stream().map(Finding::rule).toList();
+    assertThat(draft.open())
+        .filteredOn(f -> RuleCatalog.mistakes().contains(f.rule()))
+        .filteredOn(f -> !before.contains(f.rule()))
+        .as(draft.text())
+        .isEmpty();
+    String again =
+        Formatter.format(SeasonParser.parse(Source.of("next", draft.text())).value()).value();
+    assertThat(again).isEqualTo(draft.text());
+    NextSeasonData data =
+        NextSeasonData.of(plan, draft.next(), Optional.of("the-next.season"), draft.open());
+    sound(NextSeasonText.of(data, PLAIN));
+    sound(Json.text(data));
   }
 
   private static void findings(Checked checked) {
