@@ -30,7 +30,7 @@ public final class Binder {
   private Binder(SeasonFile file) {
     this.lines = file.lines();
     file.comments().stream()
-        .filter(c -> c.text().matches("#\\S.*"))
+        .filter(c -> c.text().length() > 1 && !Character.isWhitespace(c.text().charAt(1)))
         .forEach(c -> hiding.add(c.span().line()));
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import slipday.source.Span;
 import slipday.syntax.Word;
 import slipday.syntax.WordKind;
@@ -21,19 +22,31 @@ import slipday.syntax.WordKind;
  */
 public final class Shape {
   private final String notation;
-  private final Part whole;
-  private final Set<String> literals;
+  private @Nullable Parts read;
 
-  private Shape(String notation, Part whole, Set<String> literals) {
+  private Shape(String notation) {
     this.notation = notation;
-    this.whole = whole;
-    this.literals = literals;
   }
 
   public static Shape of(String notation) {
-    ShapeReader reader = new ShapeReader(notation);
-    Part whole = reader.read();
-    return new Shape(notation, whole, Set.copyOf(reader.literals()));
+    return new Shape(notation);
+  }
+
+  /**
+   * @param literals every word that stands for itself
+   */
+  private record Parts(Part whole, Set<String> literals) {}
+
+  /** The notation is read when it is first asked for: a plan uses some of the table's clauses. */
+  private Parts parts() {
+    Parts parts = read;
+    if (parts == null) {
+      ShapeReader reader = new ShapeReader(notation);
+      Part whole = reader.read();
+      parts = new Parts(whole, Set.copyOf(reader.literals()));
+      read = parts;
+    }
+    return parts;
   }
 
   public String notation() {
@@ -46,6 +59,7 @@ public final class Shape {
    */
   public Match match(List<Word> words, int from) {
     Attempt attempt = new Attempt(words, this, false);
+    Part whole = parts().whole();
     if (whole.match(attempt, from) == words.size()) {
       return new Match(Optional.of(attempt.bound), Optional.empty());
     }
@@ -64,7 +78,7 @@ public final class Shape {
    */
   public Next next(List<Word> words, int from) {
     Attempt attempt = new Attempt(words, this, true);
-    whole.match(attempt, from);
+    parts().whole().match(attempt, from);
     Failure failure = attempt.failure();
     return failure.at() == words.size() ? Next.of(failure.expected()) : Next.NONE;
   }
@@ -72,7 +86,7 @@ public final class Shape {
   /** The kind of value each placeholder takes, by its name. */
   public Map<String, Kind> kinds() {
     Map<String, Kind> kinds = new HashMap<>();
-    whole.kinds(kinds);
+    parts().whole().kinds(kinds);
     return kinds;
   }
 
@@ -101,7 +115,7 @@ public final class Shape {
 
   /** Whether a word stands for itself somewhere in this shape. */
   boolean hasLiteral(String word) {
-    return literals.contains(word.toLowerCase(Locale.ROOT));
+    return parts().literals().contains(word.toLowerCase(Locale.ROOT));
   }
 
   /** What came of matching: the values, or the failure that got furthest. */

@@ -5,13 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Reads the notation of {@link Shape}. A wrong notation is a fault of the program. */
 final class ShapeReader {
-  private static final Pattern PIECE =
-      Pattern.compile("\\s*(<[^>]+>|[\\[\\](){}|,%]|[^\\s\\[\\](){}|,%<>]+)");
+  /** Characters that stand alone, whatever is beside them. */
+  private static final String ALONE = "[](){}|,%";
+
+  private static final String ENDS = ALONE + " <";
 
   private final String notation;
   private final List<String> pieces = new ArrayList<>();
@@ -20,10 +20,28 @@ final class ShapeReader {
 
   ShapeReader(String notation) {
     this.notation = notation;
-    Matcher matcher = PIECE.matcher(notation);
-    while (matcher.find()) {
-      pieces.add(matcher.group(1));
+    int start = 0;
+    while (start < notation.length()) {
+      int end = endOfPiece(start);
+      if (notation.charAt(start) != ' ') {
+        pieces.add(notation.substring(start, end));
+      }
+      start = end;
     }
+  }
+
+  private int endOfPiece(int start) {
+    char first = notation.charAt(start);
+    if (first == '<') {
+      return notation.indexOf('>', start) + 1;
+    }
+    int end = start + 1;
+    if (first != ' ' && ALONE.indexOf(first) < 0) {
+      while (end < notation.length() && (ENDS).indexOf(notation.charAt(end)) < 0) {
+        end++;
+      }
+    }
+    return end;
   }
 
   Shape.Part read() {
