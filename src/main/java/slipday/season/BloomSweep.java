@@ -2,7 +2,6 @@ package slipday.season;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -22,11 +21,10 @@ public final class BloomSweep {
   }
 
   public static void sweep(List<Window> windows, Meets meets) {
-    Integer[] order = new Integer[windows.size()];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(order, Comparator.comparingInt(i -> windows.get(i).from()));
+    int[] opening = new int[windows.size()];
+    Arrays.setAll(opening, i -> windows.get(i).from());
     List<Integer> open = new ArrayList<>();
-    for (int next : order) {
+    for (int next : Ascending.order(opening)) {
       int from = windows.get(next).from();
       if (from > windows.get(next).to()) {
         continue;

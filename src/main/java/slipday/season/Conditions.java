@@ -1,6 +1,6 @@
 package slipday.season;
 
-import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -63,6 +63,17 @@ final class Conditions {
     return chances;
   }
 
+  /** Whether spring keeps a planting in no longer; asked of many days, so the cheapest first. */
+  boolean springMet(int start) {
+    return isMet(Condition.FROST, frostFree(start))
+        && isMet(Condition.CHILL, needs.nightsAtLeast().flatMap(t -> nights(start, t)))
+        && isMet(Condition.SOIL, needs.soilAtLeast().flatMap(t -> soil(start, t)));
+  }
+
+  private boolean isMet(Condition condition, Optional<Double> chance) {
+    return chance.isEmpty() || met(condition, chance.get());
+  }
+
   /** What the rest of the season says of it, out of its traces. */
   Map<Condition, Double> summer(Traces traces) {
     Map<Condition, Double> chances = new EnumMap<>(Condition.class);
@@ -87,7 +98,7 @@ final class Conditions {
       int up = needs.indoors() ? start : walk.emergence(needs, start, 0);
       return told.spring().flatMap(law -> frostFree(law, up));
     }
-    return Optional.of(1 - frostYears(start).size() / (double) weather.get().years());
+    return Optional.of(1 - frostyYears(start).cardinality() / (double) weather.get().years());
   }
 
   /** Frosts of two depths, one kept off by a cover for a time: the later to end is the worse. */
@@ -110,27 +121,35 @@ final class Conditions {
 
   /** The years in which it would have frozen. */
   List<String> frostYears(int start) {
-    List<String> frozen = new ArrayList<>();
+    Weather w = weather.orElseThrow();
+    return frostyYears(start).stream().mapToObj(w::label).toList();
+  }
+
+  private BitSet frostyYears(int start) {
+    BitSet frozen = new BitSet();
     Weather w = weather.orElseThrow();
     for (int year = 0; year < w.years(); year++) {
       int from = needs.indoors() ? start : walk.emergence(needs, start, year);
-      if (freezes(w.lows(year), from)) {
-        frozen.add(w.label(year));
-      }
+      frozen.set(year, freezes(w, year, from));
     }
     return frozen;
   }
 
-  private boolean freezes(double[] lows, int from) {
-    double guarded = needs.guardsTo().orElse(needs.killedAt());
+  /** A frost after the cover is off, or one while it lies that goes deeper than it guards. */
+  private boolean freezes(Weather w, int year, int from) {
     int coverEnds = from + (int) Math.round(needs.coverDays());
-    for (int s = Math.max(0, from); s < midsummer; s++) {
-      double threshold = s < coverEnds ? Math.min(guarded, needs.killedAt()) : needs.killedAt();
-      if (lows[s] - needs.bedColder() <= threshold) {
-        return true;
-      }
+    if (lastFrost(w, year, needs.killedAt()) >= Math.max(0, Math.max(from, coverEnds))) {
+      return true;
     }
-    return false;
+    double guarded = Math.min(needs.guardsTo().orElse(needs.killedAt()), needs.killedAt());
+    return coverEnds > from
+        && lastFrost(w, year, guarded) >= from
+        && w.freezes(
+            year, Math.max(0, from), Math.min(coverEnds, midsummer), needs.bedColder(), guarded);
+  }
+
+  private int lastFrost(Weather w, int year, double killedAt) {
+    return w.frosts(needs.bedColder(), killedAt, midsummer).lastOfSpring()[year];
   }
 
   private Optional<Double> soil(int start, double atLeast) {

@@ -70,7 +70,7 @@ final class DateChooser {
 
   private OptionalInt earliest() {
     for (int start = first; start <= last; start++) {
-      if (springFailures(start).isEmpty()) {
+      if (conditions.springMet(start)) {
         return OptionalInt.of(start);
       }
     }
@@ -100,7 +100,7 @@ final class DateChooser {
   }
 
   private Optional<Condition> summerFailure(int start) {
-    return failures(conditions.summer(walk.walk(needs, start))).stream()
+    return failures(conditions.summer(walk.ripening(needs, start))).stream()
         .reduce((a, b) -> a == Condition.HEAT ? b : a);
   }
 

@@ -1,7 +1,5 @@
 package slipday.season;
 
-import java.util.Arrays;
-import java.util.Comparator;
 import slipday.garden.Sex;
 
 /** How two plantings' flowers meet over the weather years. */
@@ -50,15 +48,12 @@ final class Overlap {
   }
 
   private static Meeting summed(int[] mornings, double[] weights) {
-    Integer[] order = new Integer[mornings.length];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(order, Comparator.comparingInt(i -> mornings[i]));
     double chance = 0;
     double sum = 0;
     int[] points = new int[3];
     double[] shares = {0.1, 0.5, 0.9};
     int next = 0;
-    for (int i : order) {
+    for (int i : Ascending.order(mornings)) {
       chance += mornings[i] > 0 ? weights[i] : 0;
       sum += weights[i];
       while (next < 3 && sum >= shares[next] - 1e-9) {

@@ -66,32 +66,32 @@ public final class Traces {
   /** The share of samples, by weight, in which the event comes. */
   public double chance(Event event) {
     double chance = 0;
-    for (int s = 0; s < samples(); s++) {
-      chance += slot(event, s) == NEVER ? 0 : weight(s);
+    int[] of = slots[event.ordinal()];
+    for (int s = 0; s < of.length; s++) {
+      chance += of[s] == NEVER ? 0 : weight(s);
     }
     return chance;
   }
 
-  /** The smallest slot by which the event has come in at least this share of samples. */
-  int quantile(Event event, double share) {
-    Integer[] order = new Integer[samples()];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(order, (a, b) -> Integer.compare(slot(event, a), slot(event, b)));
+  /** The smallest slot by which the event has come in at least a share of samples. */
+  private int quantile(int[] slots, int[] order, double share) {
     double sum = 0;
     for (int sample : order) {
       sum += weight(sample);
       if (sum >= share - 1e-9) {
-        return slot(event, sample);
+        return slots[sample];
       }
     }
     return NEVER;
   }
 
   DateSpread spread(Event event, SeasonAxis axis) {
+    int[] of = slots[event.ordinal()];
+    int[] order = Ascending.order(of);
     return new DateSpread(
-        day(quantile(event, 0.1), axis),
-        day(quantile(event, 0.5), axis),
-        day(quantile(event, 0.9), axis),
+        day(quantile(of, order, 0.1), axis),
+        day(quantile(of, order, 0.5), axis),
+        day(quantile(of, order, 0.9), axis),
         Math.max(0, 1 - chance(event)),
         false);
   }

@@ -1,7 +1,6 @@
 package slipday.season;
 
 import java.util.Optional;
-import java.util.function.IntUnaryOperator;
 import slipday.climate.FrostDepth;
 import slipday.climate.ReadSoil;
 
@@ -41,38 +40,37 @@ final class Walk {
     return weather.map(Weather::years).orElse(statedFrosts.length);
   }
 
-  /** The traces of a planting set out (or sown in place) on a slot. */
-  Traces walk(Needs needs, int start) {
-    return walk(needs, start, Seen.NOTHING);
+  /** How often a planting set out (or sown in place) on a slot flowers and ripens in time. */
+  Traces ripening(Needs needs, int start) {
+    return walk(new Course(needs, start, Seen.NOTHING, false));
   }
 
-  /** The same where some of its days are recorded: no frost came before those. */
+  /**
+   * The traces of a planting set out (or sown in place) on a slot, where some of its days may be
+   * recorded: no frost came before those.
+   */
   Traces walk(Needs needs, int start, Seen seen) {
-    Traces traces = new Traces(years());
-    for (int year = 0; year < years(); year++) {
-      int end = seen.end(kill(needs, year));
-      for (int pace = 0; pace < Traces.PACES; pace++) {
-        new Sample(needs, start, seen, year, pace, end, traces).run();
-      }
+    return walk(new Course(needs, start, seen, true));
+  }
+
+  private Traces walk(Course course) {
+    int years = years();
+    for (int year = 0; year < years; year++) {
+      course.through(year);
     }
-    return traces;
+    return course.traces;
   }
 
   /** The slot of the frost that ends the season; the season's end where none comes. */
-  int kill(Needs needs, int year) {
+  private int kill(Needs needs, int year) {
     if (weather.isEmpty()) {
       double lethal = needs.killedAt() + needs.bedColder();
       return statedFrosts[year] < slots && FrostDepth.isNear(lethal)
           ? (int) Math.round(Math.min(slots, FrostDepth.autumnSlot(statedFrosts[year], lethal)))
           : slots;
     }
-    double[] lows = weather.get().lows(year);
-    for (int s = midsummer; s < slots; s++) {
-      if (lows[s] - needs.bedColder() <= needs.killedAt()) {
-        return s;
-      }
-    }
-    return slots;
+    Weather.Frosts frosts = weather.get().frosts(needs.bedColder(), needs.killedAt(), midsummer);
+    return frosts.firstOfAutumn()[year];
   }
 
   /** The slot at which a seed sown on another is up. */
@@ -127,39 +125,52 @@ final class Walk {
     return low;
   }
 
-  /** One year at one pace. */
-  private final class Sample {
+  /** One planting's way through the years, each at every pace. */
+  private final class Course {
     private final Needs needs;
     private final int start;
+    private final int sown;
     private final Seen seen;
-    private final int year;
-    private final int pace;
-    private final int end;
-    private final Traces traces;
+    private final boolean toLastSet;
+    private final Traces traces = new Traces(years());
+    private final Optional<Growth> flowers;
+    private final Optional<Growth> ripe;
+    private final Optional<Growth> seedRipe;
+    private int year;
+    private int pace;
+    private int end;
 
-    Sample(Needs needs, int start, Seen seen, int year, int pace, int end, Traces traces) {
+    Course(Needs needs, int start, Seen seen, boolean toLastSet) {
       this.needs = needs;
       this.start = start;
+      this.sown = start - needs.age();
       this.seen = seen;
-      this.year = year;
-      this.pace = pace;
-      this.end = end;
-      this.traces = traces;
+      this.toLastSet = toLastSet;
+      this.flowers = needs.flowers().map(stage -> new Growth(needs, stage, start));
+      this.ripe = needs.ripe().map(stage -> new Growth(needs, stage, start));
+      this.seedRipe = needs.seedRipe().map(stage -> new Growth(needs, stage, start));
     }
 
-    void run() {
-      int sown = start - needs.age();
-      int up = seen.up().orElseGet(() -> emergence(needs, sown, year));
+    void through(int nextYear) {
+      year = nextYear;
+      end = seen.end(kill(needs, year));
+      int up = seen.up().isPresent() ? seen.up().getAsInt() : emergence(needs, sown, year);
+      for (pace = 0; pace < Traces.PACES; pace++) {
+        sample(up);
+      }
+    }
+
+    private void sample(int up) {
       set(Event.SOW, sown);
       set(Event.PLANT_OUT, start);
       if (up >= end) {
         return;
       }
       set(Event.EMERGED, up);
-      if (needs.flowers().isEmpty()) {
+      if (flowers.isEmpty()) {
         return;
       }
-      int fruiting = fruiting(needs.flowers().get(), sown, up);
+      int fruiting = fruiting(flowers.get(), up);
       if (fruiting >= end) {
         return;
       }
@@ -169,7 +180,10 @@ final class Walk {
       }
       int bloomEnds = Math.min(end, fruiting + (int) Math.round(needs.blooms()[pace])) - 1;
       set(Event.BLOOM_ENDS, bloomEnds);
-      fruit(fruiting, bloomEnds);
+      fruit(fruiting);
+      if (toLastSet) {
+        lastSet(fruiting, bloomEnds);
+      }
     }
 
     private int malesEarlier() {
@@ -177,20 +191,20 @@ final class Walk {
     }
 
     /** As seen, or so long after the males that were seen, or as reckoned. */
-    private int fruiting(Stage stage, int sown, int up) {
+    private int fruiting(Growth growth, int up) {
       if (seen.fruiting().isPresent()) {
         return seen.fruiting().getAsInt();
       }
       return seen.males().isPresent() && needs.hasMales()
           ? seen.males().getAsInt() + malesEarlier()
-          : firstFruiting(stage, sown, up);
+          : firstFruiting(growth, up);
     }
 
     private void set(Event event, int slot) {
       traces.set(event, year, pace, slot);
     }
 
-    private int firstFruiting(Stage stage, int sown, int up) {
+    private int firstFruiting(Growth growth, int up) {
       int from =
           switch (needs.fromEvent()) {
             case "sowing" -> sown;
@@ -199,6 +213,7 @@ final class Walk {
           };
       boolean checkCounts = !needs.fromEvent().equals("planting out");
       int standstill = checkCounts ? (int) Math.round(needs.standsStill()) : 0;
+      Stage stage = growth.stage;
       if (!stage.heat()) {
         return from + standstill + (int) Math.round(stage.need()[pace]);
       }
@@ -208,53 +223,19 @@ final class Walk {
         double warmth = Math.min(needs.indoorCelsius(), stage.limit()) - stage.base();
         need -= Math.max(0, warmth) * (start - from);
       }
-      return need <= 0 ? Math.max(start, up) : grow(stage, outdoors, need);
+      return need <= 0 ? Math.max(start, up) : growth.grown(year, outdoors, need);
     }
 
-    /** The slot by which heat from a slot on has met a need, under the cover as long as it lies. */
-    private int grow(Stage stage, int from, double need) {
-      Weather w = weather.orElseThrow();
-      double[] open = w.heat(year, stage.base(), stage.limit(), 0);
-      int coverEnds = Math.min(slots, start + (int) Math.round(needs.coverDays()));
-      if (needs.coverWarmer() == 0 || from >= coverEnds) {
-        return reach(open, from, need);
+    private void fruit(int fruiting) {
+      int eaten = ripe.isPresent() ? ripe.get().after(year, pace, fruiting) : fruiting;
+      eaten = seen.ripe().orElse(eaten);
+      if (ripe.isPresent()) {
+        ripens(Event.RIPE, eaten);
       }
-      double[] covered = w.heat(year, stage.base(), stage.limit(), needs.coverWarmer());
-      double underCover = covered[coverEnds] - covered[Math.max(0, from)];
-      return underCover >= need
-          ? reach(covered, from, need)
-          : reach(open, coverEnds, need - underCover);
-    }
-
-    private int after(Stage stage, int pollinated) {
-      return stage.heat()
-          ? grow(stage, pollinated, stage.need()[pace])
-          : pollinated + (int) Math.round(stage.need()[pace]);
-    }
-
-    private void fruit(int fruiting, int bloomEnds) {
-      int eaten =
-          seen.ripe().orElse(needs.ripe().map(stage -> after(stage, fruiting)).orElse(fruiting));
-      needs.ripe().ifPresent(stage -> ripens(Event.RIPE, eaten));
-      // A fruit of a slow plant is not full of seed before it is ripe.
-      needs
-          .seedRipe()
-          .ifPresent(
-              stage ->
-                  ripens(
-                      Event.SEED_RIPE,
-                      seen.seedRipe().orElse(Math.max(eaten, after(stage, fruiting)))));
-      int last = bloomEnds;
-      if (needs.ripe().isPresent()) {
-        Stage stage = needs.ripe().get();
-        last = lastSuch(fruiting, last, s -> after(stage, s));
-      }
-      if (needs.seedSaved() && needs.seedRipe().isPresent()) {
-        Stage stage = needs.seedRipe().get();
-        last = lastSuch(fruiting, last, s -> after(stage, s));
-      }
-      if (last >= fruiting) {
-        set(Event.LAST_SET, last);
+      if (seedRipe.isPresent()) {
+        // A fruit of a slow plant is not full of seed before it is ripe.
+        int full = Math.max(eaten, seedRipe.get().after(year, pace, fruiting));
+        ripens(Event.SEED_RIPE, seen.seedRipe().orElse(full));
       }
     }
 
@@ -264,21 +245,75 @@ final class Walk {
       }
     }
 
+    private void lastSet(int fruiting, int bloomEnds) {
+      int last = bloomEnds;
+      if (ripe.isPresent()) {
+        last = lastInTime(ripe.get(), fruiting, last);
+      }
+      if (needs.seedSaved() && seedRipe.isPresent()) {
+        last = lastInTime(seedRipe.get(), fruiting, last);
+      }
+      if (last >= fruiting) {
+        set(Event.LAST_SET, last);
+      }
+    }
+
     /**
      * The last slot of a stretch from which a stage still ends before the frost; below it if none.
      */
-    private int lastSuch(int from, int to, IntUnaryOperator after) {
+    private int lastInTime(Growth growth, int from, int to) {
       int low = from - 1;
       int high = to;
       while (low < high) {
         int middle = (low + high + 1) >> 1;
-        if (after.applyAsInt(middle) < end) {
+        if (growth.after(year, pace, middle) < end) {
           low = middle;
         } else {
           high = middle - 1;
         }
       }
       return low;
+    }
+  }
+
+  /** A stage of growth of one planting, under its cover and in the open. */
+  private final class Growth {
+    private static final double[][] NO_SUMS = {};
+
+    private final Stage stage;
+    private final int coverEnds;
+    private final boolean covers;
+    private final double[][] open;
+    private final double[][] covered;
+
+    Growth(Needs needs, Stage stage, int start) {
+      this.stage = stage;
+      this.coverEnds = Math.min(slots, start + (int) Math.round(needs.coverDays()));
+      this.covers = needs.coverWarmer() != 0;
+      this.open = stage.heat() ? heat(0) : NO_SUMS;
+      this.covered = stage.heat() && covers ? heat(needs.coverWarmer()) : NO_SUMS;
+    }
+
+    private double[][] heat(double warmer) {
+      return weather.orElseThrow().heat(stage.base(), stage.limit(), warmer);
+    }
+
+    /** The slot by which it is over, from a slot on. */
+    int after(int year, int pace, int from) {
+      double need = stage.need()[pace];
+      return stage.heat() ? grown(year, from, need) : from + (int) Math.round(need);
+    }
+
+    /** The slot by which heat from a slot on has met a need, under the cover as long as it lies. */
+    int grown(int year, int from, double need) {
+      if (!covers || from >= coverEnds) {
+        return reach(open[year], from, need);
+      }
+      double[] sums = covered[year];
+      double underCover = sums[coverEnds] - sums[Math.max(0, from)];
+      return underCover >= need
+          ? reach(sums, from, need)
+          : reach(open[year], coverEnds, need - underCover);
     }
   }
 }

@@ -21,6 +21,8 @@ final class Weather {
   private final List<HeatSums> heat = new ArrayList<>();
   private final List<EmergenceSums> emergence = new ArrayList<>();
 
+  private final List<Frosts> frosts = new ArrayList<>();
+
   /** Asked for in the innermost loops: a look through a short list is quicker than a map. */
   @SuppressWarnings("ArrayRecordComponent") // Kept and read here alone, never compared.
   private record HeatSums(double base, double limit, double warmer, double[][] sums) {
@@ -29,8 +31,25 @@ final class Weather {
     }
   }
 
-  @SuppressWarnings("ArrayRecordComponent") // As above.
+  @SuppressWarnings("ArrayRecordComponent") // Read by year, never compared.
   private record EmergenceSums(EmergenceTable table, double warmer, double[][] sums) {}
+
+  /**
+   * Frosts that kill a plant, by year.
+   *
+   * @param colder °C that its bed is colder than the garden
+   * @param killedAt °C
+   * @param midsummer the slot between spring and autumn
+   * @param lastOfSpring slot of the last one before; −1 where none comes
+   * @param firstOfAutumn slot of the first one from it on; the number of slots where none comes
+   */
+  @SuppressWarnings("ArrayRecordComponent") // Read by year, never compared.
+  record Frosts(
+      double colder, double killedAt, int midsummer, int[] lastOfSpring, int[] firstOfAutumn) {
+    private boolean isOf(double otherColder, double otherKilledAt, int otherMidsummer) {
+      return colder == otherColder && killedAt == otherKilledAt && midsummer == otherMidsummer;
+    }
+  }
 
   Weather(List<String> labels, double[][] lows, double[][] highs, double[][] soil) {
     this.labels = labels;
@@ -67,16 +86,57 @@ final class Weather {
     return lows.length == 0 ? 0 : lows[0].length;
   }
 
-  /** Heat up to (not including) each slot, °C-days: element 0 is 0. */
-  double[] heat(int year, double base, double limit, double warmer) {
+  /** The frosts that kill plants of one hardiness in one sort of bed. */
+  Frosts frosts(double colder, double killedAt, int midsummer) {
+    for (Frosts each : frosts) {
+      if (each.isOf(colder, killedAt, midsummer)) {
+        return each;
+      }
+    }
+    int[] lastOfSpring = new int[years()];
+    int[] firstOfAutumn = new int[years()];
+    for (int year = 0; year < years(); year++) {
+      double[] low = lows[year];
+      int last = midsummer - 1;
+      while (last >= 0 && !kills(low[last], colder, killedAt)) {
+        last--;
+      }
+      int first = midsummer;
+      while (first < low.length && !kills(low[first], colder, killedAt)) {
+        first++;
+      }
+      lastOfSpring[year] = last;
+      firstOfAutumn[year] = first;
+    }
+    Frosts made = new Frosts(colder, killedAt, midsummer, lastOfSpring, firstOfAutumn);
+    frosts.add(made);
+    return made;
+  }
+
+  /** Whether a frost comes from a slot up to (not including) another. */
+  boolean freezes(int year, int from, int to, double colder, double killedAt) {
+    for (int s = from; s < to; s++) {
+      if (kills(lows[year][s], colder, killedAt)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean kills(double low, double colder, double killedAt) {
+    return low - colder <= killedAt;
+  }
+
+  /** Heat by year, up to (not including) each slot, °C-days: element 0 is 0. */
+  double[][] heat(double base, double limit, double warmer) {
     for (int i = 0; i < heat.size(); i++) {
       if (heat.get(i).isOf(base, limit, warmer)) {
-        return heat.get(i).sums[year];
+        return heat.get(i).sums;
       }
     }
     double[][] sums = heatSums(base, limit, warmer);
     heat.add(new HeatSums(base, limit, warmer, sums));
-    return sums[year];
+    return sums;
   }
 
   private double[][] heatSums(double base, double limit, double warmer) {
