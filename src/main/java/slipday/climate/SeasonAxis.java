@@ -92,7 +92,7 @@ public record SeasonAxis(Hemisphere hemisphere, int year) {
     return date.getDayOfMonth() + " " + MONTHS.get(date.getMonthValue() - 1);
   }
 
-  private int slotOf(int month, int day) {
+  int slotOf(int month, int day) {
     LocalDate inFirstYear = LocalDate.of(year, month, day);
     int slot = slotOf(inFirstYear);
     return slot < 0 ? slot + SLOTS : slot;

@@ -57,13 +57,13 @@ final class TableLayout implements WeatherLayout {
         && !station.accepts(text, row.start(stationColumn), row.end(stationColumn), findings)) {
       return;
     }
-    OptionalInt day = WeatherCell.date(row.cell(date));
+    OptionalInt day = WeatherCell.date(text, row.start(date), row.end(date));
     if (day.isEmpty()) {
       tellDate(row, date, findings);
       return;
     }
-    readValue(row, low, "low", day.getAsInt(), values, findings);
-    readValue(row, high, "high", day.getAsInt(), values, findings);
+    readValue(text, row, low, false, day.getAsInt(), values, findings);
+    readValue(text, row, high, true, day.getAsInt(), values, findings);
   }
 
   static void tellDate(CsvRow row, int column, RowFindings findings) {
@@ -76,10 +76,16 @@ final class TableLayout implements WeatherLayout {
   }
 
   private void readValue(
-      CsvRow row, Column column, String word, int day, DayValues values, RowFindings findings) {
+      String text,
+      CsvRow row,
+      Column column,
+      boolean isHigh,
+      int day,
+      DayValues values,
+      RowFindings findings) {
     int start = row.start(column.index);
     int end = row.end(column.index);
-    double value = WeatherCell.number(row.cell(column.index), separator != ',');
+    double value = WeatherCell.number(text, start, end, separator != ',');
     if (Double.isNaN(value)) {
       return;
     }
@@ -88,7 +94,10 @@ final class TableLayout implements WeatherLayout {
           "weather-text",
           start,
           end,
-          RowFindings.quoted(row.cell(column.index)) + " in the " + word + " column is no number.",
+          RowFindings.quoted(row.cell(column.index))
+              + " in the "
+              + (isHigh ? "high" : "low")
+              + " column is no number.",
           "Write a plain number such as `-2.5`; leave the cell empty where nothing was measured.");
     } else if (column.unit == TemperatureUnit.TENTHS_OF_CELSIUS && value != Math.rint(value)) {
       findings.error(
@@ -100,7 +109,7 @@ final class TableLayout implements WeatherLayout {
     } else if (isFlagged(row, column.attributes)) {
       values.dropForQuality();
     } else {
-      values.add(day, word.equals("high"), column.unit.toCelsius(value), start, end);
+      values.add(day, isHigh, column.unit.toCelsius(value), start, end);
     }
   }
 

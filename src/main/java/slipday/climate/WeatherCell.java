@@ -16,52 +16,84 @@ final class WeatherCell {
   private static final Set<String> MISSING_WORDS =
       Set.of("", "-", "--", "m", "na", "n/a", "nan", "null", "none", "missing", "-9999", "-9999.0");
   private static final int MOST_DIGITS = 12;
+  private static final double[] POWERS_OF_TEN = powersOfTen();
   private static final int FIRST_YEAR = 1700;
   private static final int LAST_YEAR = 2199;
 
   private WeatherCell() {}
 
+  private static double[] powersOfTen() {
+    double[] powers = new double[MOST_DIGITS + 1];
+    powers[0] = 1;
+    for (int i = 1; i < powers.length; i++) {
+      powers[i] = powers[i - 1] * 10;
+    }
+    return powers;
+  }
+
   /** A plain decimal number, {@link #MISSING}, or {@link #NOT_A_NUMBER}. No exponent, no unit. */
   static double number(String cell, boolean decimalComma) {
-    String text = cell.replace('\u2212', '-');
-    if (decimalComma) {
-      text = text.replace(',', '.');
+    return number(cell, 0, cell.length(), decimalComma);
+  }
+
+  /** The same of a cell within a text: tens of thousands are read, and none is cut out. */
+  static double number(String text, int start, int end, boolean decimalComma) {
+    long whole = 0;
+    int digits = 0;
+    int point = -1;
+    int from = start < end && isSign(text.charAt(start)) ? start + 1 : start;
+    for (int i = from; i < end; i++) {
+      char c = text.charAt(i);
+      if (c >= '0' && c <= '9' && digits < MOST_DIGITS) {
+        whole = whole * 10 + (c - '0');
+        digits++;
+      } else if (point < 0 && (c == '.' || (c == ',' && decimalComma))) {
+        point = digits;
+      } else {
+        return word(text.substring(start, end));
+      }
     }
-    if (text.isEmpty() || !isPlainNumber(text)) {
-      return MISSING_WORDS.contains(text.toLowerCase(Locale.ROOT)) ? MISSING : NOT_A_NUMBER;
+    if (digits == 0) {
+      return word(text.substring(start, end));
     }
-    double value = Double.parseDouble(text);
+    // Both are whole and exact, so that their quotient is the double nearest to the decimal.
+    double size = point < 0 ? whole : whole / POWERS_OF_TEN[digits - point];
+    double value = from > start && text.charAt(start) != '+' ? -size : size;
     return value == -9999 ? MISSING : value;
   }
 
-  private static boolean isPlainNumber(String text) {
-    int digits = 0;
-    int points = 0;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c >= '0' && c <= '9') {
-        digits++;
-      } else if (c == '.') {
-        points++;
-      } else if (i > 0 || (c != '-' && c != '+')) {
-        return false;
-      }
-    }
-    return digits > 0 && digits <= MOST_DIGITS && points <= 1;
+  private static boolean isSign(char c) {
+    return c == '-' || c == '+' || c == '\u2212';
+  }
+
+  private static double word(String cell) {
+    String plain = cell.replace('\u2212', '-').toLowerCase(Locale.ROOT);
+    return MISSING_WORDS.contains(plain) ? MISSING : NOT_A_NUMBER;
   }
 
   /** The epoch day of {@code 2024-05-14}, {@code 2024/05/14} or {@code 20240514}, if it is one. */
   static OptionalInt date(String cell) {
-    String text = cell.length() > 10 && isTimeMark(cell.charAt(10)) ? cell.substring(0, 10) : cell;
-    if (text.length() == 8) {
-      return date(digits(text, 0, 4), digits(text, 4, 6), digits(text, 6, 8));
+    return date(cell, 0, cell.length());
+  }
+
+  /** The same of a cell within a text. */
+  static OptionalInt date(String text, int start, int end) {
+    int length = end - start > 10 && isTimeMark(text.charAt(start + 10)) ? 10 : end - start;
+    if (length == 8) {
+      return date(
+          digits(text, start, start + 4),
+          digits(text, start + 4, start + 6),
+          digits(text, start + 6, start + 8));
     }
     boolean dashed =
-        text.length() == 10
-            && (text.charAt(4) == '-' || text.charAt(4) == '/')
-            && text.charAt(7) == text.charAt(4);
+        length == 10
+            && (text.charAt(start + 4) == '-' || text.charAt(start + 4) == '/')
+            && text.charAt(start + 7) == text.charAt(start + 4);
     return dashed
-        ? date(digits(text, 0, 4), digits(text, 5, 7), digits(text, 8, 10))
+        ? date(
+            digits(text, start, start + 4),
+            digits(text, start + 5, start + 7),
+            digits(text, start + 8, start + 10))
         : OptionalInt.empty();
   }
 

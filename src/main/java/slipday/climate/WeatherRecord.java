@@ -75,16 +75,24 @@ public final class WeatherRecord {
 
   /** The low of a day in °C; NaN where it is missing or outside the record. */
   public double low(LocalDate date) {
-    return at(lows, date);
+    return low(date.toEpochDay());
   }
 
   /** The high of a day in °C; NaN where it is missing or outside the record. */
   public double high(LocalDate date) {
-    return at(highs, date);
+    return high(date.toEpochDay());
   }
 
-  private double at(double[] values, LocalDate date) {
-    long index = date.toEpochDay() - firstDay;
+  double low(long epochDay) {
+    return at(lows, epochDay);
+  }
+
+  double high(long epochDay) {
+    return at(highs, epochDay);
+  }
+
+  private double at(double[] values, long epochDay) {
+    long index = epochDay - firstDay;
     return index < 0 || index >= values.length ? Double.NaN : values[(int) index];
   }
 

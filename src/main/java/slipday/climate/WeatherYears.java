@@ -50,13 +50,17 @@ public final class WeatherYears {
 
     Measured(WeatherRecord record, SeasonAxis axis) {
       this.axis = axis;
+      long day = axis.dateOf(0).toEpochDay();
+      int beforeLeapDay = axis.slotOf(2, 28);
+      boolean leap = axis.dateOf(beforeLeapDay).isLeapYear();
       for (int slot = 0; slot < SeasonAxis.SLOTS; slot++) {
-        var date = axis.dateOf(slot);
-        lows[slot] = record.low(date);
-        highs[slot] = record.high(date);
-        if (date.getMonthValue() == 2 && date.getDayOfMonth() == 28 && date.isLeapYear()) {
-          lows[slot] = lower(lows[slot], record.low(date.plusDays(1)));
-          highs[slot] = known(highs[slot], record.high(date.plusDays(1)));
+        lows[slot] = record.low(day);
+        highs[slot] = record.high(day);
+        day++;
+        if (leap && slot == beforeLeapDay) {
+          lows[slot] = lower(lows[slot], record.low(day));
+          highs[slot] = known(highs[slot], record.high(day));
+          day++;
         }
       }
     }

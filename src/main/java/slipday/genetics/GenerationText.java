@@ -147,8 +147,11 @@ final class GenerationText {
   /** {@code sib} alone is once. */
   private static int sib(Matcher label) {
     String sib = label.group("sib");
+    if (sib.isEmpty()) {
+      return 0;
+    }
     String digits = sib.replaceAll("\\D", "");
-    return sib.isEmpty() ? 0 : digits.isEmpty() ? 1 : number(digits);
+    return digits.isEmpty() ? 1 : number(digits);
   }
 
   private static int number(String digits) {

@@ -19,6 +19,9 @@ import slipday.season.Season;
  * Flowers are to be covered at dusk where, on those days, the sun does not set, or does not rise.
  */
 public final class SunNeverSets implements Rule {
+  /** Degrees from the equator within which the sun rises and sets on every day, amply. */
+  private static final double SETS_EVERY_DAY = 60;
+
   @Override
   public String id() {
     return "sun-never-sets";
@@ -31,6 +34,10 @@ public final class SunNeverSets implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
+    double latitude = season.garden().site().place().value().latitude();
+    if (Math.abs(latitude) < SETS_EVERY_DAY) {
+      return;
+    }
     List<PlantingSeason> without =
         season.plantings().stream().filter(p -> days(p).anyMatch(d -> noDusk(season, d))).toList();
     if (without.isEmpty()) {
