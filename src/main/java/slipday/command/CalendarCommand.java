@@ -13,6 +13,7 @@ import slipday.output.data.CalendarData;
 import slipday.season.Season;
 import slipday.season.chore.ChoreBook;
 import slipday.season.chore.Chores;
+import slipday.season.chore.Gathering;
 import slipday.source.Source;
 
 final class CalendarCommand {
@@ -29,8 +30,9 @@ final class CalendarCommand {
   static Spec spec(Streams streams) {
     return Spec.of(
             "Writes the season's chores as an iCalendar file.",
-            "Where the file is already there, it is brought up to date: what did not change",
-            "stays as it was, and what is no longer to be done is cancelled.")
+            "What is done on one evening or morning is one event, with a list. Where the file is",
+            "already there, it is brought up to date: what did not change stays as it was, and",
+            "what is no longer to be done is cancelled. In JSON each planting has its own.")
         .plan()
         .option(
             new String[] {"-o", "--output"},
@@ -60,12 +62,16 @@ final class CalendarCommand {
 
   private void write(Season season, Form form, String plan) {
     ChoreBook book = Chores.of(season);
-    String text = form == Form.JSON ? Json.text(CalendarData.of(plan, book)) : calendar(book);
+    ChoreBook rounds = Gathering.of(book);
+    String text = form == Form.JSON ? Json.text(CalendarData.of(plan, book)) : calendar(rounds);
     if (output.isEmpty()) {
       streams.out().print(text);
     } else {
       FileWriting.replace(streams.path(output), output, text);
-      streams.out().print(output + ": " + book.chores().size() + " chores.\n");
+      streams
+          .out()
+          .print(
+              output + ": " + (form == Form.JSON ? book : rounds).chores().size() + " chores.\n");
     }
   }
 

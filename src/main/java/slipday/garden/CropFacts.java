@@ -87,6 +87,8 @@ public final class CropFacts {
       key(CropClauses.FLOWERS_A_WEEK, b -> b.range("count-range"));
   public static final FactKey<Boolean> BAGGED =
       key(CropClauses.COVERED_WITH, b -> b.choice("with").equals("bagged"));
+  public static final FactKey<FlowerNames> CALLED =
+      key(CropClauses.CALLED, b -> new FlowerNames(b.name("male").text(), b.name("female").text()));
   public static final FactKey<String> BUD_SIGN = text(CropClauses.BUD_SIGN, "text");
   public static final FactKey<String> OPENS = text(CropClauses.OPENS, "text");
   public static final FactKey<Range> MALES_PER_FLOWER =
@@ -128,6 +130,9 @@ public final class CropFacts {
 
   /** Seed plants: the least for any seed, to keep the line, and to keep all its diversity. */
   public record Population(int forSeed, Range toKeep, int forDiversity) {}
+
+  /** What the trade calls the kind's male and female flowers: tassels and silks. */
+  public record FlowerNames(String male, String female) {}
 
   /** How readily a species takes another's pollen, 0 (never) to 3 (readily). */
   public record CrossDegree(String species, Range degree) {}

@@ -62,6 +62,19 @@ public record Planting(
     return lot.line().crop().species();
   }
 
+  /** As the trade calls them: "male flowers", or tassels. */
+  public String maleFlowers() {
+    return facts().get(CropFacts.CALLED).map(names -> names.value().male()).orElse("male flowers");
+  }
+
+  /** The flowers that bear the fruit: "female flowers", "perfect flowers", or silks. */
+  public String fruitingFlowers() {
+    return facts()
+        .get(CropFacts.CALLED)
+        .map(names -> names.value().female())
+        .orElseGet(() -> line().sex().fruitingFlower() + " flowers");
+  }
+
   public Facts facts() {
     return lot.line().facts();
   }

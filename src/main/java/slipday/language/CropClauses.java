@@ -240,6 +240,12 @@ public final class CropClauses {
           "buds are: (with: taped shut | bagged)",
           "How a bud is kept from the bees the evening before.",
           "buds are bagged");
+  public static final Clause CALLED =
+      fact(
+          KINDS,
+          "flowers are called: <name:male> and <name:female>",
+          "What the male and the female flowers of the kind are called, where not that.",
+          "flowers are called tassels and silks");
   public static final Clause BUD_SIGN =
       fact(
           KINDS,

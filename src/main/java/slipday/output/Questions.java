@@ -2,6 +2,7 @@ package slipday.output;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,6 +20,7 @@ import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 import slipday.output.Question.YearDay;
+import slipday.output.data.EventData;
 import slipday.season.Apart;
 import slipday.season.DateSpread;
 import slipday.season.Event;
@@ -32,6 +34,15 @@ import slipday.season.Traces;
 
 /** Everything about a plan that can be asked "why". */
 public final class Questions {
+  /** What tables call an event, for those who ask by a heading. */
+  private static final Map<Event, Set<String>> SHOWN_AS =
+      Map.of(
+          Event.FIRST_MALE, Set.of("males"),
+          Event.FIRST_FRUITING, Set.of("flowers", "fruiting"),
+          Event.LAST_SET, Set.of("set-until", "pollinate-until"),
+          Event.BLOOM_ENDS, Set.of("ends"),
+          Event.SEED_RIPE, Set.of("seed"));
+
   private final List<Question> all = new ArrayList<>();
   private final Set<String> subjects = new LinkedHashSet<>();
 
@@ -89,9 +100,9 @@ public final class Questions {
       Question question =
           Question.of(
               p.name(), event.id(), answer(spread, days), List.of(date.getValue().reason()));
-      String fruiting = "first-" + p.planting().line().sex().fruitingFlower() + "-flowers";
-      String words = hyphened(event.words());
-      Set<String> aliases = event == Event.FIRST_FRUITING ? Set.of(words, fruiting) : Set.of(words);
+      Set<String> aliases = new HashSet<>(SHOWN_AS.getOrDefault(event, Set.of()));
+      aliases.add(hyphened(event.words()));
+      aliases.add(hyphened(EventData.words(p.planting(), event)));
       all.add(question.orAs(aliases).in(years(p, event, spread, climate)));
     }
     p.ownDays()

@@ -47,6 +47,7 @@ import slipday.rules.RuleCatalog;
 import slipday.season.Season;
 import slipday.season.chore.ChoreBook;
 import slipday.season.chore.Chores;
+import slipday.season.chore.Gathering;
 import slipday.seed.SeedBox;
 import slipday.source.Source;
 import slipday.syntax.SeasonParser;
@@ -169,11 +170,12 @@ final class Trip {
     ChoreBook book = Chores.of(season);
     Json.text(CalendarData.of(PLAN, book));
     Instant stamp = Instant.parse("2027-01-01T00:00:00Z");
-    String events = written(book, Optional.empty(), new CalendarOptions(false, stamp));
+    ChoreBook rounds = Gathering.of(book);
+    String events = written(rounds, Optional.empty(), new CalendarOptions(false, stamp));
     written(book, Optional.empty(), new CalendarOptions(true, stamp));
     String again =
         written(
-            book,
+            rounds,
             Optional.of(Source.of("season.ics", events)),
             new CalendarOptions(false, stamp.plusSeconds(1)));
     assertThat(again).isEqualTo(events);

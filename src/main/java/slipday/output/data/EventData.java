@@ -33,9 +33,12 @@ public record EventData(
         spread.decided());
   }
 
-  static String words(Planting planting, Event event) {
-    return event == Event.FIRST_FRUITING
-        ? "first " + planting.line().sex().fruitingFlower() + " flowers"
-        : event.words();
+  /** The event as the trade says it of this planting. */
+  public static String words(Planting planting, Event event) {
+    return switch (event) {
+      case FIRST_MALE -> "first " + planting.maleFlowers();
+      case FIRST_FRUITING -> "first " + planting.fruitingFlowers();
+      default -> event.words();
+    };
   }
 }

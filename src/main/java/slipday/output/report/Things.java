@@ -10,6 +10,7 @@ import slipday.output.Days;
 import slipday.output.Lines;
 import slipday.output.Question;
 import slipday.output.Questions;
+import slipday.output.data.EventData;
 import slipday.output.report.WhyBook.Item;
 import slipday.output.report.WhyBook.Thing;
 import slipday.season.Condition;
@@ -96,9 +97,7 @@ final class Things {
   private static String topic(PlantingSeason p, Question q) {
     for (Event event : p.dates().keySet()) {
       if (event.id().equals(q.topic())) {
-        return event == Event.FIRST_FRUITING
-            ? "first " + p.planting().line().sex().fruitingFlower() + " flowers"
-            : event.words();
+        return EventData.words(p.planting(), event);
       }
     }
     return p.choice().chanceReasons().keySet().stream()

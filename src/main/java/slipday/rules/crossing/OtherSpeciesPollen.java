@@ -1,5 +1,8 @@
 package slipday.rules.crossing;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import slipday.finding.Level;
 import slipday.garden.Planting;
 import slipday.measure.Range;
@@ -30,9 +33,22 @@ public final class OtherSpeciesPollen implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
+    // A neighbour may grow several kinds of one species: it is told once, by the readiest.
+    Map<List<String>, Exposure> once = new LinkedHashMap<>();
     season.exposures().stream()
         .filter(e -> e.intoSeed() && !e.sameSpecies())
-        .forEach(e -> found(e, reporter));
+        .forEach(
+            e ->
+                once.merge(
+                    List.of(e.receiver().name(), e.source().name()),
+                    e,
+                    (a, b) -> readier(a, b) ? a : b));
+    once.values().forEach(e -> found(e, reporter));
+  }
+
+  private static boolean readier(Exposure a, Exposure b) {
+    boolean worse = b.degree().middle() > a.degree().middle();
+    return !worse && (a.source().isBitter() || !b.source().isBitter());
   }
 
   private static void found(Exposure exposure, Reporter reporter) {

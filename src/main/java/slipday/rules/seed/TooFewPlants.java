@@ -55,7 +55,8 @@ public final class TooFewPlants implements Rule {
     if (bearers.filter(b -> b < least).isEmpty()) {
       return;
     }
-    boolean byFruits = planting.plants().filter(p -> p.value() >= least).isPresent();
+    // What keeps the number of mothers down is what there is less of.
+    boolean byFruits = planting.plants().filter(p -> p.value() > bearers.get()).isPresent();
     Reporter.Report report =
         reporter
             .report(
@@ -69,6 +70,10 @@ public final class TooFewPlants implements Rule {
                     + "; it takes "
                     + population.value().toKeep()
                     + ".")
+            .marked(
+                byFruits
+                    ? "so many fruits come of so many plants at most"
+                    : "so many plants, and no more, bear the seed")
             .also(planting.line().places().of(PlanClauses.PURPOSE), "a line to keep")
             .concerns(planting.line())
             .concerns(planting.lot())

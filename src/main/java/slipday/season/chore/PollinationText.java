@@ -35,7 +35,10 @@ final class PollinationText {
   }
 
   Draft removeAnthers(int morning) {
-    return draft(ChoreKind.REMOVE_ANTHERS, "Anthers off: " + flowers + " for " + name, morning)
+    return draft(
+            ChoreKind.REMOVE_ANTHERS,
+            Gathering.begin(ChoreKind.REMOVE_ANTHERS) + flowers + " for " + name,
+            morning)
         .says(
             "On "
                 + plan.seedParent().name()
@@ -47,7 +50,8 @@ final class PollinationText {
   }
 
   Draft cover(int morning) {
-    return draft(ChoreKind.COVER, "Cover tonight: " + flowers + " for " + name, morning)
+    return draft(
+            ChoreKind.COVER, Gathering.begin(ChoreKind.COVER) + flowers + " for " + name, morning)
         .says(
             (bagged ? "Bag" : "Tape shut")
                 + " what opens tomorrow: "
@@ -64,7 +68,10 @@ final class PollinationText {
   }
 
   Draft pollinate(int morning) {
-    return draft(ChoreKind.POLLINATE, "Pollinate " + flowers + " for " + name, morning)
+    return draft(
+            ChoreKind.POLLINATE,
+            Gathering.begin(ChoreKind.POLLINATE) + flowers + " for " + name,
+            morning)
         .says(how())
         .says(facts.get(CropFacts.OPENS).map(o -> "When they open: " + o.value() + "."))
         .says(
@@ -84,7 +91,7 @@ final class PollinationText {
   }
 
   Draft checkTake(int week) {
-    return draft(ChoreKind.CHECK_TAKE, "Check the take of " + name, week)
+    return draft(ChoreKind.CHECK_TAKE, Gathering.begin(ChoreKind.CHECK_TAKE) + name, week)
         .says(
             "Flowers pollinated a week ago or more: swelling is a take; yellow and shrunken has"
                 + " failed. Note both, by tag.")

@@ -27,7 +27,9 @@ final class SeedChores {
   /** Below this stock a test costs more seed than it is worth; common practice, no source. */
   private static final int STOCK_WORTH_A_TEST = 50;
 
-  private static final int WEEKS_BEFORE_SOWING = 6;
+  /** In winter still, when there is time to get other seed. */
+  private static final int WEEKS_BEFORE_SOWING = 12;
+
   private static final int TEST_TAKES_DAYS = 14;
 
   private final SeasonIndex season;
@@ -175,7 +177,9 @@ final class SeedChores {
                     + " days and note them as such: so many of so many.")
             .says(
                 lot.tested().isEmpty()
-                    ? "This lot has no test yet; its sowing is due on " + Words.day(sown) + "."
+                    ? "This lot has no test yet; its sowing is due on "
+                        + Words.day(sown)
+                        + ". There is time still to get other seed."
                     : "Its last test is old; its sowing is due on " + Words.day(sown) + ".");
     return Optional.of(
         draft.due(

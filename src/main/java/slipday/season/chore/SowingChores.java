@@ -7,25 +7,34 @@ import java.util.Optional;
 import slipday.garden.CropFacts;
 import slipday.garden.FactKey;
 import slipday.garden.Planting;
+import slipday.genetics.Odds;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 import slipday.season.DateChoice;
 import slipday.season.DateSpread;
 import slipday.season.Event;
 import slipday.season.PlantingSeason;
+import slipday.seed.Outlook;
+import slipday.seed.SeedsToSow;
 
 /** From seed to a plant in its bed. */
 final class SowingChores {
   private final PlantingSeason season;
   private final Planting planting;
 
-  private SowingChores(PlantingSeason season) {
+  private final int year;
+
+  private SowingChores(PlantingSeason season, int year) {
     this.season = season;
+    this.year = year;
     this.planting = season.planting();
   }
 
-  static List<Chore> of(PlantingSeason season) {
-    SowingChores chores = new SowingChores(season);
+  /**
+   * @param year the season's, by which seed has aged
+   */
+  static List<Chore> of(PlantingSeason season, int year) {
+    SowingChores chores = new SowingChores(season, year);
     List<Chore> all = new ArrayList<>();
     chores.sow().ifPresent(all::add);
     if (season.indoors()) {
@@ -60,11 +69,19 @@ final class SowingChores {
   }
 
   private Optional<String> howMuchSeed() {
-    Optional<String> plants = planting.plants().map(p -> "for " + Words.count(p.value(), "plant"));
-    return planting
-        .seedsToSow()
-        .map(s -> Words.count(s.value(), "seed") + plants.map(p -> ", " + p).orElse("") + ".")
-        .or(() -> plants.map(p -> "Enough seed " + p + ", and a few over."));
+    if (planting.plants().isEmpty()) {
+      return planting.seedsToSow().map(s -> Words.count(s.value(), "seed") + ".");
+    }
+    int plants = planting.plants().get().value();
+    String wanted = ", for " + Words.count(plants, "plant");
+    if (planting.seedsToSow().isPresent()) {
+      return Optional.of(Words.count(planting.seedsToSow().get().value(), "seed") + wanted + ".");
+    }
+    int seeds = SeedsToSow.of(planting.lot(), plants, Outlook.of(planting.lot(), year));
+    return Optional.of(
+        seeds < Odds.MOST
+            ? Words.count(seeds, "seed") + wanted + ": enough in 19 of 20 cases."
+            : "All the seed there is, and other seed beside it" + wanted + ": little comes up.");
   }
 
   private Optional<Chore> potOn() {

@@ -46,13 +46,22 @@ final class WatchChores {
     if (!sex.hasMaleFlowers() || sex == Sex.ON_TWO_PLANTS) {
       return Optional.empty();
     }
+    String earlier =
+        planting
+            .facts()
+            .get(CropFacts.MALES_EARLIER)
+            .map(d -> ", some " + Words.days(d.value()) + " before the others")
+            .orElse("");
+    if (planting.facts().get(CropFacts.CALLED).isPresent()) {
+      return Optional.of(
+          Words.sentence(
+              planting.maleFlowers()
+                  + " come first"
+                  + earlier.replace("the others", planting.fruitingFlowers())));
+    }
     return Optional.of(
         "Male flowers come first, on thin stalks"
-            + planting
-                .facts()
-                .get(CropFacts.MALES_EARLIER)
-                .map(d -> ", some " + Words.days(d.value()) + " before the others")
-                .orElse("")
+            + earlier
             + "; the "
             + sex.fruitingFlower()
             + " ones have a small fruit behind the petals.");
@@ -76,8 +85,8 @@ final class WatchChores {
     return byHand
         ? Optional.of(
             "Have tape, bags and tags ready: its pollination by hand begins with the first "
-                + planting.line().sex().fruitingFlower()
-                + " flowers, which set best.")
+                + planting.fruitingFlowers()
+                + ", which set best.")
         : Optional.empty();
   }
 }

@@ -27,14 +27,17 @@ final class Words {
 
   static String when(ChoreTime time) {
     if (time instanceof ChoreTime.Hours hours) {
-      return day(hours.from().toLocalDate())
-          + ", "
-          + hour(hours.from().toLocalTime())
-          + " to "
-          + hour(hours.to().toLocalTime());
+      return day(hours.from().toLocalDate()) + ", " + hours(time);
     }
     LocalDate first = time.start().toLocalDate();
     return first.equals(time.lastDay()) ? day(first) : day(first) + " to " + day(time.lastDay());
+  }
+
+  /** The hours alone; the day where it is whole days. */
+  static String hours(ChoreTime time) {
+    return time instanceof ChoreTime.Hours hours
+        ? hour(hours.from().toLocalTime()) + " to " + hour(hours.to().toLocalTime())
+        : when(time);
   }
 
   static String count(int number, String one) {
