@@ -29,6 +29,7 @@ final class Commands {
           "segregation",
           "candidates",
           "choose",
+          "progress",
           "next-season",
           "climate",
           "crops",
@@ -64,6 +65,7 @@ final class Commands {
       case "odds" -> OddsCommand.spec(streams);
       case "candidates" -> CandidatesCommand.spec(streams);
       case "choose" -> ChooseCommand.spec(streams);
+      case "progress" -> ProgressCommand.spec(streams);
       case "segregation" -> SegregationCommand.spec(streams);
       case "next-season" -> NextSeasonCommand.spec(streams);
       case "climate" -> ClimateCommand.spec(streams);

@@ -62,6 +62,8 @@ class FormatsDocTest {
     out.append(
         row("candidates", "candidates plans/tern-hollow/recorded.season tern-amber --format csv"));
     out.append(
+        row("progress", "progress plans/tern-hollow/recorded.season tern-amber --format csv"));
+    out.append(
         row("store", "store src/test/resources/cases/command/store/plan.season --format csv"));
     out.append(row("choose", "choose plans/tern-hollow/recorded.season tern-amber --format csv"));
     out.append(row("crops", "crops --format csv"));

@@ -53,6 +53,24 @@ public final class Solution {
     return place < 0 ? 0 : Math.sqrt(residual() * inverse().at(place, place));
   }
 
+  /**
+   * A contrast of fixed effects with its standard error; the contrast has to follow from the
+   * records.
+   */
+  PopulationMeans.Difference contrast(double[] shares) {
+    double sum = 0;
+    double[] places = new double[layout.size()];
+    for (int column = 0; column < shares.length; column++) {
+      int place = layout.fixedPlace(column);
+      if (place >= 0) {
+        sum += shares[column] * effects[place];
+        places[place] = shares[column];
+      }
+    }
+    return new PopulationMeans.Difference(
+        sum, Math.sqrt(residual() * factor.inverseSquare(places)));
+  }
+
   /** A level of a random effect; 0 where its variance is. */
   public double random(int effect, int level) {
     return layout.isIn(effect) ? effects[layout.place(effect, level)] : 0;

@@ -1,0 +1,89 @@
+package slipday.choice;
+
+import java.util.List;
+import java.util.Optional;
+import slipday.garden.Garden;
+import slipday.garden.Line;
+
+/**
+ * A line over its generations, trait by trait.
+ *
+ * @param traits those aimed at first
+ * @param notes what is lacking or taken for granted, a sentence each
+ */
+public record Progress(Line line, List<Trend> traits, List<String> notes) {
+  public Progress {
+    traits = List.copyOf(traits);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * One trait.
+   *
+   * @param aim what the goal says of it, in its words; empty where it says nothing
+   * @param stands the line's generations as they were grown, oldest generation first, then by
+   *     season
+   * @param steps from each generation to the next
+   * @param whole from the first generation to the last; empty for fewer than three
+   */
+  public record Trend(
+      Trait trait,
+      Optional<String> aim,
+      List<Grown> stands,
+      List<Step> steps,
+      Optional<Step> whole) {
+    public Trend {
+      stands = List.copyOf(stands);
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /**
+   * One generation in one season, as measured.
+   *
+   * @param generation its label, or the lot where nobody knows it
+   * @param year the season by its first year
+   * @param plants how many were measured
+   * @param fruits of them
+   * @param mean of plants' means
+   * @param deviation standard deviation of plants' means; empty for one plant
+   * @param best the plant nearest to the aim, or the highest without one
+   * @param bestMean its mean
+   * @param inbreeding mean F of the plants
+   * @param parents how many of them had seed taken for the line, as seed or pollen parent
+   * @param differential what the mean of those parents, by how many offspring each has, lies above
+   *     that of all; empty where none is known
+   */
+  public record Grown(
+      String generation,
+      int year,
+      int plants,
+      int fruits,
+      double mean,
+      Optional<Double> deviation,
+      String best,
+      double bestMean,
+      double inbreeding,
+      int parents,
+      Optional<Double> differential) {}
+
+  /**
+   * From one generation to another.
+   *
+   * @param gain what the mean rose by, apart from season and bed; empty where that can't be told
+   * @param by what it was told by, or why it can't be
+   * @param realised gain over differential: the realised heritability; empty where there is not
+   *     enough to tell it
+   */
+  public record Step(
+      String from, String to, Optional<Gain> gain, String by, Optional<Gain> realised) {}
+
+  /**
+   * @param error standard error
+   */
+  public record Gain(double value, double error) {}
+
+  public static Progress of(Garden garden, Line line) {
+    return new ProgressFinder(garden, line).find();
+  }
+}
