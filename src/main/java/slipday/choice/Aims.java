@@ -12,8 +12,11 @@ import slipday.genetics.Aim;
 final class Aims {
   private final Map<String, Goal.Aim> wanted = new HashMap<>();
   private final Set<String> names = new LinkedHashSet<>();
+  private final Goal.Weighing weighing;
+  private final Map<String, Double> byLack = new HashMap<>();
 
   Aims(Optional<Goal> goal) {
+    weighing = goal.map(Goal::weighing).orElse(Goal.Weighing.DEVIATION);
     goal.ifPresent(
         g ->
             g.aims()
@@ -37,6 +40,16 @@ final class Aims {
     return wanted.containsKey(trait.name());
   }
 
+  /** Weights a unit of each trait, by name, where the goal weighs by what is lacking. */
+  void weigh(Map<String, Double> perUnit) {
+    byLack.clear();
+    byLack.putAll(perUnit);
+  }
+
+  Goal.Weighing weighing() {
+    return weighing;
+  }
+
   /** The plan's words, such as {@code raise sweetness to 13 brix}. */
   static String words(Goal.Aim aim) {
     return aim.span().plainText().replaceFirst(", matters .*", "");
@@ -56,7 +69,12 @@ final class Aims {
                   a.way() == Goal.Way.RAISE || a.orMore()
                       ? Optional.empty()
                       : Optional.of(to.orElse(at));
-              return new Aim(low, high, a.weight(), deviation > 0 ? deviation : 1, trait.scale());
+              double unit = weighing == Goal.Weighing.DEVIATION && deviation > 0 ? deviation : 1;
+              double weight =
+                  weighing == Goal.Weighing.LACKING
+                      ? byLack.getOrDefault(trait.name(), 0.0)
+                      : a.weight();
+              return new Aim(low, high, weight, unit, trait.scale());
             });
   }
 }

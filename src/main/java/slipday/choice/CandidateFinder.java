@@ -18,6 +18,7 @@ import slipday.garden.Line;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
+import slipday.genetics.Aim;
 import slipday.genetics.mixed.BreedingValues;
 
 /** Gathers a line's candidates and what is known of them. */
@@ -107,6 +108,11 @@ final class CandidateFinder {
               .findFirst();
       traits.add(new TraitValues(model, Inheritance.of(model, stated), relatives, candidates));
     }
+    Correlations correlations = new Correlations(goal);
+    traits.forEach(t -> t.heed(correlations, traits));
+    if (aims.weighing() == Goal.Weighing.LACKING) {
+      new Lacking(aims, correlations).weights(traits).match(this::weigh, notes::add);
+    }
     Ranking ranking = new Ranking(garden, goal, aims, traits, relatives, faults);
     List<Candidate> valued = ranking.candidates(candidates, fruits);
     notes(loads, ranking, valued);
@@ -118,6 +124,11 @@ final class CandidateFinder {
         valued,
         goal.flatMap(Goal::parents),
         notes);
+  }
+
+  private boolean weigh(Map<String, Double> perUnit) {
+    aims.weigh(perUnit);
+    return true;
   }
 
   /** Those aimed at first, in the plan's order; then others that were measured. */
@@ -169,7 +180,7 @@ final class CandidateFinder {
     return new Candidates.Study(
         values.trait(),
         aims.of(values.trait()).map(Aims::words),
-        aims.of(values.trait()).map(Goal.Aim::weight).orElse(0.0),
+        aims.aim(values.trait(), values.deviation()).map(Aim::weight).orElse(0.0),
         values.measured(),
         values.mean(),
         values.deviation(),
@@ -220,6 +231,7 @@ final class CandidateFinder {
       notes.add("There is one candidate only, so there is nothing to choose between.");
     }
     ranking.changes(valued).ifPresent(notes::add);
+    notes.addAll(new Cautions(goal, aims, traits).notes());
     if (traits.stream().anyMatch(t -> !t.trait().isOfPlant())) {
       notes.add(load(loads));
     }

@@ -36,7 +36,7 @@ public record Candidates(
    * How one trait was valued.
    *
    * @param aim what the goal says of it, in its words; empty where it says nothing
-   * @param weight what it matters, per standard deviation
+   * @param weight what it matters, for a standard deviation or as the goal weighs
    * @param plants how many candidates were measured
    * @param mean of their corrected means
    * @param deviation standard deviation among those
@@ -78,6 +78,15 @@ public record Candidates(
    * @param error its standard error
    */
   public record Effect(String of, String level, String beside, double estimate, double error) {}
+
+  /** What an index is counted in, in words. */
+  public String counted() {
+    return switch (goal.map(Goal::weighing).orElse(Goal.Weighing.DEVIATION)) {
+      case DEVIATION -> "in standard deviations times what each matters";
+      case UNIT -> "in each trait's own unit times what that matters";
+      case LACKING -> "weighed so that each trait gains by what it lacks";
+    };
+  }
 
   /**
    * The candidates of a line.

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import slipday.finding.Finding;
-import slipday.finding.Nearest;
 import slipday.garden.record.KnownTraits;
 import slipday.language.Block;
 import slipday.language.Bound;
@@ -22,11 +21,11 @@ import slipday.source.Span;
 /** What a goal aims at: traits that are known, each once, with figures that fit them. */
 final class AimReader {
   private final List<Finding> findings;
-  private final KnownTraits traits;
+  private final TraitNames names;
 
   AimReader(List<Finding> findings, KnownTraits traits) {
     this.findings = findings;
-    this.traits = traits;
+    this.names = new TraitNames(findings, traits);
   }
 
   List<Goal.Aim> aims(Block block) {
@@ -72,17 +71,8 @@ final class AimReader {
 
   private boolean fits(BoundClause clause, Map<String, Span> first) {
     Value.Name name = clause.bound().name("trait");
-    Optional<KnownTraits.Kind> kind = traits.find(name.text());
+    Optional<KnownTraits.Kind> kind = names.find(name);
     if (kind.isEmpty()) {
-      findings.add(
-          Finding.error("unknown-name", name.span(), "There is no trait `" + name.text() + "`.")
-              .withHelp(
-                  Nearest.to(name.text(), traits.names())
-                      .map(n -> "Did you mean `" + n + "`?")
-                      .orElse(
-                          "Declare it with a line such as `trait "
-                              + name.text()
-                              + "`, and record it.")));
       return false;
     }
     Span earlier = first.putIfAbsent(name.text().toLowerCase(Locale.ROOT), clause.span());

@@ -19,8 +19,19 @@ public record Goal(
     Optional<Integer> parents,
     List<Inheritance> heritabilities,
     List<Correlation> correlations,
+    Weighing weighing,
     Places places)
     implements Named {
+
+  /** What the weights of the aims are told for. */
+  public enum Weighing {
+    /** A standard deviation among the plants. */
+    DEVIATION,
+    /** A unit of the trait. */
+    UNIT,
+    /** Nothing: each trait is to gain in proportion to what it lacks. */
+    LACKING
+  }
 
   /** Of what a heritability was found. */
   public enum Unit {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import slipday.finding.Finding;
 import slipday.garden.record.KnownTraits;
 import slipday.language.Block;
+import slipday.language.GoalClauses;
 import slipday.language.PlanClauses;
 
 /** Goals of lines, and allowances. */
@@ -21,7 +22,7 @@ final class GoalResolver {
     this.lines = lines;
     this.goals = new Names<>("goal", findings);
     this.aims = new AimReader(findings, traits);
-    this.inheritance = new InheritanceReader(findings);
+    this.inheritance = new InheritanceReader(findings, traits);
   }
 
   List<Goal> goals() {
@@ -44,7 +45,22 @@ final class GoalResolver {
             block.find(PlanClauses.PARENTS).map(c -> c.bound().count("count")),
             inheritance.heritabilities(block, line.get()),
             inheritance.correlations(block),
+            weighing(block),
             new Places(block)));
+  }
+
+  private static Goal.Weighing weighing(Block block) {
+    return block
+        .find(GoalClauses.WEIGHTS)
+        .map(c -> c.bound().choice("how"))
+        .map(
+            how ->
+                switch (how) {
+                  case "per unit" -> Goal.Weighing.UNIT;
+                  case "by what is lacking" -> Goal.Weighing.LACKING;
+                  default -> Goal.Weighing.DEVIATION;
+                })
+        .orElse(Goal.Weighing.DEVIATION);
   }
 
   static Optional<Allowance> allowance(Block block) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import slipday.finding.Finding;
+import slipday.garden.record.KnownTraits;
 import slipday.genetics.Generation;
 import slipday.language.Block;
 import slipday.language.Bound;
@@ -19,9 +20,11 @@ import slipday.source.Span;
 /** What a goal says of how its traits are inherited. */
 final class InheritanceReader {
   private final List<Finding> findings;
+  private final TraitNames names;
 
-  InheritanceReader(List<Finding> findings) {
+  InheritanceReader(List<Finding> findings, KnownTraits traits) {
     this.findings = findings;
+    this.names = new TraitNames(findings, traits);
   }
 
   List<Goal.Inheritance> heritabilities(Block block, Line line) {
@@ -38,7 +41,7 @@ final class InheritanceReader {
                     "The heritability of `" + trait + "` is stated twice.")
                 .also(earlier, "stated first")
                 .withHelp("Keep the one that was found for plants like these."));
-      } else {
+      } else if (names.find(clause.bound().name("trait")).isPresent()) {
         heritability(clause, trait, line).ifPresent(read::add);
       }
     }
@@ -101,6 +104,11 @@ final class InheritanceReader {
     for (BoundClause clause : block.every(GoalClauses.CORRELATION).toList()) {
       Bound bound = clause.bound();
       double value = bound.number("correlation");
+      boolean known =
+          names.find(bound.name("trait")).isPresent() & names.find(bound.name("other")).isPresent();
+      if (!known) {
+        continue;
+      }
       if (Math.abs(value) > 1) {
         findings.add(
             Finding.error(

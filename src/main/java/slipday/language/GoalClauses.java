@@ -5,7 +5,7 @@ import static slipday.language.Declaration.GOAL;
 import java.util.List;
 import java.util.Set;
 
-/** The clauses of a goal that say how its traits are inherited. */
+/** The clauses of a goal that say how its traits are inherited and weighed. */
 public final class GoalClauses {
   public static final Clause HERITABILITY =
       Clause.many(
@@ -23,7 +23,15 @@ public final class GoalClauses {
           "How far the breeding values of two traits go together, from -1 to 1.",
           "genetic correlation -0.3 of sweetness, fruit weight");
 
-  static final List<Clause> ALL = List.of(HERITABILITY, CORRELATION);
+  public static final Clause WEIGHTS =
+      Clause.once(
+          Set.of(GOAL),
+          "weights: (how: per standard deviation | per unit | by what is lacking)",
+          "What `matters` is told for: a standard deviation of the plants, if nothing is said; a unit"
+              + " of the trait; or nothing, where every trait is to gain by what it lacks.",
+          "weights per unit");
+
+  static final List<Clause> ALL = List.of(HERITABILITY, CORRELATION, WEIGHTS);
 
   private GoalClauses() {}
 }

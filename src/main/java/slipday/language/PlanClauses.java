@@ -300,20 +300,20 @@ public final class PlanClauses {
       many(
           in(GOAL),
           "raise: <phrase:trait> to (<amount> | <number>)[, matters <number:weight>]",
-          "A trait to raise, how far, and how much it matters beside the others.",
+          "A trait to raise, how far, and what being short of that matters beside the others.",
           "raise sweetness to 13 brix, matters 5");
   public static final Clause LOWER =
       many(
           in(GOAL),
           "lower: <phrase:trait> to (<amount> | <number>)[, matters <number:weight>]",
-          "A trait to lower, how far, and how much it matters.",
+          "A trait to lower, how far, and what being above that matters.",
           "lower days to ripe to 36 days, matters 3");
   public static final Clause KEEP_AT =
       many(
           in(GOAL),
           "keep: <phrase:trait> at (<amount> | <number>)[ to (<amount:high> | <number:high>)][ or more]"
               + "[, matters <number:weight>]",
-          "A trait to hold where it is.",
+          "A trait to hold where it is; within the range no figure is better than another.",
           "keep fruit weight at 1.2 kg to 1.8 kg, matters 2");
   public static final Clause REFUSE =
       many(in(GOAL), "refuse: <phrase:fault>", "A fault no parent may have.", "refuse cracked");

@@ -92,7 +92,9 @@ public final class CandidatesText {
         + Lines.hung(
             "  ",
             "A plant's mean, corrected, and after > what its offspring promise. Short: how far that"
-                + " is from all aims, in standard deviations times what each matters.");
+                + " is from all aims, "
+                + found.counted()
+                + ".");
   }
 
   private static String seed(Candidate c) {

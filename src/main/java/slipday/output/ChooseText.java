@@ -56,7 +56,7 @@ public final class ChooseText {
     }
   }
 
-  private static String fruits(ChoiceData choice) {
+  private String fruits(ChoiceData choice) {
     Grid grid = new Grid("llrrrl");
     grid.row("fruit", "of", "plants", "seeds", "short", "lot");
     for (PartData f : choice.fruits()) {
@@ -73,8 +73,9 @@ public final class ChooseText {
             "  ",
             "Plants: how many of the next generation's "
                 + choice.plants()
-                + " are grown of it. Short: how far its seed is from all aims, in standard"
-                + " deviations times what each matters.");
+                + " are grown of it. Short: how far its seed is from all aims, "
+                + chosen.candidates().counted()
+                + ".");
   }
 
   private static String why(PartData f) {

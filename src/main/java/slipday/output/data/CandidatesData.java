@@ -37,7 +37,8 @@ public record CandidatesData(
    * @param unit what its figures are in; null for counts and points
    * @param outOf the most points; null for what is measured or counted
    * @param aim what the goal says of it; null where it says nothing
-   * @param weight what a standard deviation from the aim matters
+   * @param weight what a standard deviation from the aim matters, or a unit where the goal weighs
+   *     so
    * @param plants how many candidates were measured
    * @param mean of the candidates' corrected means
    * @param deviation the standard deviation among those

@@ -88,4 +88,26 @@ class GoalsTest {
     assertThat(goal.refuse()).containsExactly("cracked");
     assertThat(goal.parents()).contains(4);
   }
+
+  @Test
+  void traitsOfHeritabilitiesAndCorrelationsAreLookedUpToo() {
+    List<Finding> findings =
+        findings(
+            "raise sweetness to 13 brix",
+            "heritability sweetnes 0.4 of a fruit, in melon, F2",
+            "genetic correlation 0.3 of sweetness, fruit weigth");
+    assertThat(findings)
+        .extracting(Finding::help)
+        .containsExactly("Did you mean `sweetness`?", "Did you mean `fruit weight`?");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"per standard deviation, DEVIATION", "per unit, UNIT", "by what is lacking, LACKING"})
+  void weightsAreTold(String words, Goal.Weighing weighing) {
+    String goal = "goal amber\n  raise flavour to 8\n  weights " + words + "\n";
+    assertThat(
+            Recorded.outcome(Recorded.PLAN + goal, List.of()).value().orElseThrow().goals().get(0))
+        .extracting(Goal::weighing)
+        .isEqualTo(weighing);
+  }
 }

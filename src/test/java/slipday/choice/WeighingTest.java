@@ -1,0 +1,177 @@
+package slipday.choice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WeighingTest {
+  private static final String HERITABILITIES =
+      "  heritability fruit weight 0.4 of a fruit, in moschata, F2\n"
+          + "  heritability sweetness 0.4 of a fruit, in moschata, F2\n";
+  private static final String GOAL =
+      "goal gold\n  raise fruit weight to 3 kg, matters 2\n  raise sweetness to 14 brix, matters 1\n"
+          + HERITABILITIES;
+
+  /** Ten plants: weight in one order, sweetness in another, all points for flavour on most. */
+  private static List<String> record() {
+    List<String> record = new ArrayList<>();
+    double[] weights = {1.0, 1.4, 1.2, 1.9, 1.6, 1.3, 1.7, 1.1, 1.5, 1.8};
+    double[] sweet = {11.0, 10.2, 12.1, 10.4, 11.6, 9.9, 10.8, 12.4, 11.2, 10.0};
+    for (int plant = 1; plant <= weights.length; plant++) {
+      for (int fruit = 0; fruit < 2; fruit++) {
+        record.add(
+            String.format(
+                Locale.ROOT,
+                "2027-09-0%d picked gold-f3 plant %d, %.2f kg, %.1f brix, flavour %d of 10",
+                fruit + 1,
+                plant,
+                weights[plant - 1] + fruit * 0.1,
+                sweet[plant - 1] - fruit * 0.2,
+                plant <= 6 ? 10 : 7));
+      }
+    }
+    return record;
+  }
+
+  private static Candidates candidates(String goal) {
+    return Gardens.candidates(goal, record());
+  }
+
+  private static Predicted predicted(Candidates found, int plant, String trait) {
+    return found.candidates().stream()
+        .filter(c -> c.name().equals("gold-f3 plant " + plant))
+        .flatMap(c -> c.figures().stream())
+        .filter(f -> f.trait().name().equals(trait))
+        .findFirst()
+        .orElseThrow()
+        .predicted()
+        .orElseThrow();
+  }
+
+  private static double value(Candidate candidate, String trait) {
+    return candidate.figures().stream()
+        .filter(f -> f.trait().name().equals(trait))
+        .findFirst()
+        .orElseThrow()
+        .predicted()
+        .orElseThrow()
+        .value();
+  }
+
+  private static double weight(Candidates found, String trait) {
+    return found.traits().stream()
+        .filter(t -> t.trait().name().equals(trait))
+        .findFirst()
+        .orElseThrow()
+        .weight();
+  }
+
+  /**
+   * A heavy plant is expected less sweet where the two pull against each other, and surer known.
+   */
+  @Test
+  void aCorrelationThatIsStatedCounts() {
+    Candidates alone = candidates(GOAL);
+    Candidates against =
+        candidates(GOAL + "  genetic correlation -0.6 of sweetness, fruit weight\n");
+    Predicted heavy = predicted(against, 4, "sweetness");
+    assertThat(heavy.value()).isLessThan(predicted(alone, 4, "sweetness").value() - 0.01);
+    assertThat(heavy.accuracy()).isGreaterThan(predicted(alone, 4, "sweetness").accuracy());
+    assertThat(heavy.high() - heavy.low())
+        .isLessThan(
+            predicted(alone, 4, "sweetness").high() - predicted(alone, 4, "sweetness").low());
+    assertThat(against.notes()).anyMatch(n -> n.startsWith("Traits that go together"));
+    assertThat(alone.notes()).noneMatch(n -> n.startsWith("Traits that go together"));
+  }
+
+  @Test
+  void aCorrelationOfNothingChangesNothing() {
+    Predicted alone = predicted(candidates(GOAL), 4, "sweetness");
+    assertThat(
+            predicted(
+                candidates(GOAL + "  genetic correlation 0 of sweetness, fruit weight\n"),
+                4,
+                "sweetness"))
+        .isEqualTo(alone);
+  }
+
+  @Test
+  void correlationsThatCannotBeAreToldAndLeftAside() {
+    String flavour =
+        GOAL.replace("goal gold\n", "goal gold\n  raise flavour to 9\n")
+            + "  heritability flavour 0.4 of a fruit, in moschata, F2\n"
+            + "  genetic correlation 0.95 of sweetness, fruit weight\n"
+            + "  genetic correlation 0.95 of sweetness, flavour\n"
+            + "  genetic correlation -0.95 of fruit weight, flavour\n";
+    assertThat(candidates(flavour).notes()).anyMatch(n -> n.contains("can't all be so"));
+  }
+
+  /**
+   * Per unit a kilogram counts as much as a degree of brix does; per deviation it is the spread.
+   */
+  @Test
+  void weightsPerUnit() {
+    Candidates perUnit = candidates(GOAL + "  weights per unit\n");
+    Candidate first =
+        perUnit.candidates().stream()
+            .filter(c -> c.rank().equals(Optional.of(1)))
+            .findFirst()
+            .orElseThrow();
+    double lacking = 2 * (3 - value(first, "fruit weight")) + (14 - value(first, "sweetness"));
+    assertThat(first.index().orElseThrow()).isCloseTo(-lacking, within(1e-9));
+    assertThat(perUnit.counted()).contains("own unit");
+  }
+
+  /**
+   * With traits that do not go together the weights are what is lacking over the variance of
+   * breeding values (J. Pesek and R. J. Baker 1969, from memory): twice the lack, twice the weight.
+   */
+  @Test
+  void weightsByWhatIsLacking() {
+    String by = GOAL + "  weights by what is lacking\n";
+    Candidates once = candidates(by);
+    double mean =
+        once.traits().stream()
+            .filter(t -> t.trait().name().equals("fruit weight"))
+            .findFirst()
+            .orElseThrow()
+            .mean();
+    Candidates twice =
+        candidates(by.replace("3 kg", String.format(Locale.ROOT, "%.9f kg", 2 * 3 - mean)));
+    assertThat(weight(twice, "fruit weight"))
+        .isCloseTo(2 * weight(once, "fruit weight"), within(1e-6));
+    assertThat(weight(twice, "sweetness")).isCloseTo(weight(once, "sweetness"), within(1e-9));
+    assertThat(weight(once, "sweetness")).isPositive();
+    assertThat(once.counted()).contains("lacks");
+  }
+
+  @Test
+  void whereNothingLacksItIsSaid() {
+    String met =
+        "goal gold\n  raise fruit weight to 1 kg\n"
+            + "  heritability fruit weight 0.4 of a fruit, in moschata, F2\n"
+            + "  weights by what is lacking\n";
+    assertThat(candidates(met).notes())
+        .anyMatch(n -> n.startsWith("No trait that is aimed at lacks"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {9, 12})
+  void aScaleThatRunsOutIsTold(int aim) {
+    Candidates found = candidates("goal gold\n  raise flavour to " + aim + "\n");
+    assertThat(found.notes())
+        .anyMatch(
+            n ->
+                n.contains(
+                    aim == 9
+                        ? "6 of 10 plants have all the points there are for flavour"
+                        : "lies beyond the points it was given"));
+  }
+}
