@@ -32,6 +32,7 @@ import slipday.rules.record.SeedFromUncoveredFlower;
 import slipday.rules.record.SeedFromUnmarkedFruit;
 import slipday.rules.record.SeedOfOffType;
 import slipday.rules.record.SelfOrCross;
+import slipday.rules.record.TagCheckWrong;
 import slipday.rules.record.UnripeSeedKept;
 import slipday.rules.seed.BiennialSeed;
 import slipday.rules.seed.DoubtfulParent;
@@ -106,6 +107,7 @@ public final class RuleCatalog {
           new SelfingHarms(),
           new SoilTooCold(),
           new SunNeverSets(),
+          new TagCheckWrong(),
           new ToldInVain(),
           new TooFewFlowers(),
           new TooFewPlants(),

@@ -176,4 +176,25 @@ class SeveralYearsTest {
     assertThat(run("check", "plan.season").out())
         .contains("`rope-2026` had 90 seeds left, and 91 were taken from it.");
   }
+
+  /** The next tags that {@code slipday tags --check} gives hold, and a slip in one shows. */
+  @Test
+  void aSlipInACheckedTagShows() throws IOException {
+    garden("2027", "44 N", GROW, RECORD.subList(0, 8));
+    Run tags = run("tags", "plan.season", "--check", "--count", "4");
+    List<String> free =
+        List.of(tags.out().lines().skip(1).findFirst().orElseThrow().trim().split(" +"));
+    // ISO/IEC 7064, mod 37,36: worked out by another program.
+    assertThat(free).containsExactly("rope", "1AD", "1BB", "1C9", "1D7");
+    List<String> record = new java.util.ArrayList<>(RECORD.subList(0, 8));
+    for (String tag : List.of("1AD", "1BB", "1C9")) {
+      record.add("2027-07-10 sibbed rope plant 1 by plant 2, tag " + tag);
+    }
+    garden("2027", "44 N", GROW, record);
+    assertThat(run("check", "plan.season").out()).doesNotContain("tag-check-wrong");
+    record.add("2027-07-11 sibbed rope plant 1 by plant 2, tag 1D8");
+    garden("2027", "44 N", GROW, record);
+    assertThat(run("check", "plan.season").out())
+        .contains("tag-check-wrong", "`1D8`", "`1D7` would be right");
+  }
 }

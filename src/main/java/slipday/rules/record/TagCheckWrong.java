@@ -1,0 +1,73 @@
+package slipday.rules.record;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import slipday.finding.Level;
+import slipday.garden.Planting;
+import slipday.garden.record.Fruit;
+import slipday.garden.record.GardenRecord;
+import slipday.genetics.CheckCharacter;
+import slipday.rules.Reporter;
+import slipday.rules.Rule;
+import slipday.rules.Words;
+import slipday.season.Season;
+
+/** Among tags that end with a check character, one does not hold. */
+public final class TagCheckWrong implements Rule {
+  private static final Pattern CHECKED = Pattern.compile("\\d{1,6}[A-Z][0-9A-Z]");
+
+  /** A single tag may hold by chance. */
+  private static final int FEWEST = 2;
+
+  @Override
+  public String id() {
+    return "tag-check-wrong";
+  }
+
+  @Override
+  public Level level() {
+    return Level.WARNING;
+  }
+
+  @Override
+  public void check(Season season, Reporter reporter) {
+    GardenRecord record = season.garden().record();
+    List<Fruit> like =
+        record
+            .every(Fruit.class)
+            .filter(f -> f.year() == record.season())
+            .filter(f -> CHECKED.matcher(tag(f)).matches())
+            .toList();
+    List<Fruit> wrong = like.stream().filter(f -> !CheckCharacter.MOD_37_36.holds(tag(f))).toList();
+    int hold = like.size() - wrong.size();
+    if (hold >= FEWEST && hold > wrong.size()) {
+      wrong.forEach(f -> found(f, reporter));
+    }
+  }
+
+  private static String tag(Fruit fruit) {
+    return fruit.tag().toUpperCase(Locale.ROOT);
+  }
+
+  private static void found(Fruit fruit, Reporter reporter) {
+    Planting mother = fruit.seedParent().stand().planting().orElseThrow();
+    String bare = tag(fruit).substring(0, tag(fruit).length() - 1);
+    String right = bare + CheckCharacter.MOD_37_36.of(bare).orElseThrow();
+    Reporter.Report report =
+        reporter
+            .report(
+                mother,
+                fruit.span(),
+                "The last character of the tag "
+                    + Words.tick(fruit.tag())
+                    + " does not fit the rest, as that of the other tags does.")
+            .concerns(fruit.seedParent().stand().lot())
+            .note("Check characters are those of ISO/IEC 7064, mod 37,36.")
+            .help(
+                "Look at the tag on the fruit: "
+                    + Words.tick(right)
+                    + " would be right if only its last character is misread.");
+    mother.bed().ifPresent(report::concerns);
+  }
+}
