@@ -1,7 +1,9 @@
 package slipday.output;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Lines of text for a terminal: cleaned, measured and wrapped. */
 public final class Lines {
@@ -82,9 +84,30 @@ public final class Lines {
     return String.join("\n", wrapped(lead, " ".repeat(width(lead)), text)) + "\n";
   }
 
-  /** The same within so many columns; only a longer word runs over. */
+  /**
+   * The same within so many columns. A longer word runs over, up to twice as many, and is parted
+   * there.
+   */
   static String hung(String lead, String text, int widest) {
-    return String.join("\n", wrapped(lead, " ".repeat(width(lead)), text, widest)) + "\n";
+    int most = Math.max(1, 2 * widest - width(lead));
+    String parted =
+        Arrays.stream(clean(text).split(" ", -1))
+            .map(word -> width(word) <= most ? word : parted(word, most))
+            .collect(Collectors.joining(" "));
+    return String.join("\n", wrapped(lead, " ".repeat(width(lead)), parted, widest)) + "\n";
+  }
+
+  private static String parted(String word, int most) {
+    StringBuilder parts = new StringBuilder();
+    int columns = 0;
+    for (int c : word.codePoints().toArray()) {
+      if (!isMark(c) && ++columns > most) {
+        parts.append(' ');
+        columns = 1;
+      }
+      parts.appendCodePoint(c);
+    }
+    return parts.toString();
   }
 
   /** {@code 1 error}, {@code 2 errors}. */
