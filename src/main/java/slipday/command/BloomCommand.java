@@ -14,17 +14,22 @@ final class BloomCommand {
             "And whose seed is in danger, whether the parents of a cross meet, and how many",
             "flowers to pollinate by hand.")
         .plan()
+        .flag(Charts.FLAG, "Draws bars of bloom alone, to be read without colour.")
         .forms(
             "text, json, or csv (one line for each pair that can cross).",
             Form.TEXT,
             Form.JSON,
             Form.CSV)
-        .examples("slipday bloom plan.season", "slipday bloom plan.season --format csv > pairs.csv")
+        .examples(
+            "slipday bloom plan.season",
+            "slipday bloom plan.season --chart",
+            "slipday bloom plan.season --format csv > pairs.csv")
         .runs(args -> run(args, streams));
   }
 
   private static int run(Args args, Streams streams) {
     Form form = args.form(Form.TEXT);
+    Charts.refuseOther(args, form);
     PlanInput plan = new PlanInput(args, streams);
     Checked checked = plan.read();
     if (checked.season().isPresent()) {
@@ -32,8 +37,13 @@ final class BloomCommand {
       streams
           .out()
           .print(
-              form.of(data, () -> Tables.of(data), () -> new BloomText(data, plan.ink()).text()));
+              form.of(
+                  data, () -> Tables.of(data), () -> text(args, new BloomText(data, plan.ink()))));
     }
     return plan.tellErrors(checked);
+  }
+
+  private static String text(Args args, BloomText text) {
+    return args.has(Charts.FLAG) ? text.chart() : text.text();
   }
 }

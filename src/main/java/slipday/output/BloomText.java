@@ -39,6 +39,13 @@ public final class BloomText {
     return out.toString();
   }
 
+  /** The bars of bloom alone. */
+  public String chart() {
+    String bars = BloomChart.of(data.inFlower());
+    String title = ink.strong(Titles.of("Bloom", data.season())) + "\n\n";
+    return title + (bars.isEmpty() ? "Nothing flowers in this plan.\n" : bars);
+  }
+
   private void section(String title, String body, StringBuilder out) {
     if (!body.isEmpty()) {
       out.append('\n').append(ink.strong(title)).append('\n').append(body);
