@@ -37,7 +37,7 @@ final class ShapeReader {
     }
     int end = start + 1;
     if (first != ' ' && ALONE.indexOf(first) < 0) {
-      while (end < notation.length() && (ENDS).indexOf(notation.charAt(end)) < 0) {
+      while (end < notation.length() && ENDS.indexOf(notation.charAt(end)) < 0) {
         end++;
       }
     }
