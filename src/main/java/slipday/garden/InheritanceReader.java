@@ -104,9 +104,9 @@ final class InheritanceReader {
     for (BoundClause clause : block.every(GoalClauses.CORRELATION).toList()) {
       Bound bound = clause.bound();
       double value = bound.number("correlation");
-      boolean known =
-          names.find(bound.name("trait")).isPresent() & names.find(bound.name("other")).isPresent();
-      if (!known) {
+      boolean one = names.find(bound.name("trait")).isPresent();
+      boolean other = names.find(bound.name("other")).isPresent();
+      if (!one || !other) {
         continue;
       }
       if (Math.abs(value) > 1) {
