@@ -106,6 +106,22 @@ class OddsTest {
         .isInstanceOf(IllegalArgumentException.class);
   }
 
+  /** Every seed of a test may have come up, or none. */
+  @Test
+  void aTestMayBeAllOrNothing() {
+    assertThat(Odds.seedsToSow(3, 5, 5, 0.95).orElseThrow()).isBetween(4, 8);
+    assertThat(Odds.seedsToSow(1, 0, 5, 0.5).orElseThrow()).isGreaterThan(5);
+  }
+
+  /** Of 10 seeds at 80 %, 8 or more come up in 67.8 % of cases: a table of the binomial. */
+  @Test
+  void theChanceOfPlantsAtACertainGermination() {
+    assertThat(Odds.chanceOfPlants(10, 8, 0.8)).isCloseTo(0.6778, within(5e-5));
+    assertThat(Odds.chanceOfPlants(10, 1, 0.1)).isCloseTo(1 - Math.pow(0.9, 10), within(1e-12));
+    assertThat(Odds.chanceOfPlants(10, 0, 0.8)).isEqualTo(1);
+    assertThat(Odds.chanceOfPlants(5, 6, 0.8)).isEqualTo(0);
+  }
+
   /** The closed form for one plant. */
   @Property(tries = 300)
   void onePlantFollowsTheClosedForm(
