@@ -15,8 +15,10 @@ import slipday.language.Binder;
 import slipday.language.Block;
 import slipday.language.BoundFile;
 import slipday.source.Source;
+import slipday.syntax.Line;
 import slipday.syntax.SeasonFile;
 import slipday.syntax.SeasonParser;
+import slipday.syntax.Word;
 
 /** The crop files that ship with Slipday. */
 public final class BuiltInCrops {
@@ -38,11 +40,20 @@ public final class BuiltInCrops {
 
   /** The blocks that a plan's words call for, and those that these lean on, in the same order. */
   static List<Block> neededBy(List<SeasonFile> plan) {
-    Set<String> words = new HashSet<>();
-    plan.forEach(file -> file.lines().forEach(l -> l.words().forEach(w -> words.add(w.text()))));
+    CropParts crops = new CropParts(files());
+    Set<String> names = new HashSet<>();
+    for (SeasonFile file : plan) {
+      for (Line line : file.lines()) {
+        for (Word word : line.words()) {
+          if (crops.has(word.text())) {
+            names.add(word.text());
+          }
+        }
+      }
+    }
     List<Block> blocks = new ArrayList<>();
-    new CropParts(files())
-        .neededBy(words)
+    crops
+        .neededBy(names)
         .forEach((file, parts) -> blocks.addAll(bound(SeasonParser.parse(file, parts))));
     return blocks;
   }

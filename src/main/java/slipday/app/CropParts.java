@@ -27,6 +27,9 @@ final class CropParts {
   private final List<Part> parts = new ArrayList<>();
   private final Map<String, List<Part>> byName = new HashMap<>();
 
+  /** Parts that tell of something bitter, by the names they lean on. */
+  private final Map<String, List<Part>> bitterOf = new HashMap<>();
+
   /** One block of a crop file, with the names it leans on. */
   private static final class Part {
     private final String name;
@@ -45,6 +48,16 @@ final class CropParts {
 
   CropParts(List<Source> files) {
     files.forEach(this::cut);
+    for (Part part : parts) {
+      if (part.bitter) {
+        part.needs.forEach(n -> bitterOf.computeIfAbsent(n, x -> new ArrayList<>(1)).add(part));
+      }
+    }
+  }
+
+  /** Whether something is declared under a name. */
+  boolean has(String name) {
+    return byName.containsKey(name);
   }
 
   private void cut(Source file) {
@@ -112,8 +125,7 @@ final class CropParts {
         needed.add(part);
         part.needs.stream().filter(seen::add).forEach(open::push);
       }
-      parts.stream()
-          .filter(p -> p.bitter && p.needs.contains(name))
+      bitterOf.getOrDefault(name, List.of()).stream()
           .map(p -> p.name)
           .filter(seen::add)
           .forEach(open::push);

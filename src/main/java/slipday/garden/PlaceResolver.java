@@ -95,8 +95,7 @@ final class PlaceResolver {
   }
 
   static <T> Reasoned<T> reasoned(BoundClause clause, T value) {
-    String text = clause.span().plainText();
-    return new Reasoned<>(value, Reason.plan(text, clause.span()));
+    return new Reasoned<>(value, Reason.quoting(clause.span()));
   }
 
   private Optional<BoundClause> needed(Block block, Clause clause, String what) {

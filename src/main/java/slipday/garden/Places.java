@@ -20,7 +20,6 @@ public record Places(Block block) {
 
   /** A reason that quotes the clause, or the declaration where it is not said. */
   public Reason reason(Clause clause) {
-    Span span = of(clause);
-    return Reason.plan(span.plainText(), span);
+    return Reason.quoting(of(clause));
   }
 }

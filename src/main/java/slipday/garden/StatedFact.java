@@ -30,8 +30,9 @@ public record StatedFact(BoundClause clause, String owner, String source, boolea
   }
 
   public Reason reason() {
-    Basis basis = span().source().isBuiltIn() ? Basis.CROP_FACT : Basis.PLAN;
-    String says = owner + ": " + words() + (basis == Basis.CROP_FACT ? " — " + cited() : "");
-    return new Reason(says, basis, java.util.Optional.of(span()), java.util.List.of());
+    boolean builtIn = span().source().isBuiltIn();
+    Basis basis = builtIn ? Basis.CROP_FACT : Basis.PLAN;
+    return Reason.worded(
+        () -> owner + ": " + words() + (builtIn ? " — " + cited() : ""), basis, span());
   }
 }
