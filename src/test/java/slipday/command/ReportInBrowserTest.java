@@ -92,7 +92,7 @@ class ReportInBrowserTest {
             const bar = document.querySelector('.row[data-thing] .flowers');
             bar.scrollIntoView({block: 'center'});
             const box = bar.getBoundingClientRect();
-            return [box.left + 2, box.top + box.height / 2]
+            return [box.left + box.width / 2, box.top + box.height / 2]
             """);
     browser.tap(at.get(0).asDouble(), at.get(1).asDouble());
     String told = text("#why");
