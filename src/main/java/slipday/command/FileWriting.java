@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -63,11 +64,16 @@ final class FileWriting {
     }
   }
 
-  /** A second name for what is written fails where the name is taken; a move might not. */
+  /**
+   * A second name for what is written fails where the name is taken; a move might not. Disks that
+   * know no second names, as memory sticks do, say so in one way or the other: there it is moved.
+   */
   private static void link(Path from, Path to) throws IOException {
     try {
       Files.createLink(to, from);
-    } catch (UnsupportedOperationException e) {
+    } catch (FileAlreadyExistsException e) {
+      throw e;
+    } catch (UnsupportedOperationException | FileSystemException e) {
       Files.move(from, to);
     }
   }
