@@ -20,6 +20,9 @@ final class FileWriting {
    * @throws CommandFailure if it can't be written; what was there is then untouched
    */
   static void replace(Path file, String name, String text) {
+    if (Files.isDirectory(file)) {
+      throw new CommandFailure("`" + name + "` is a folder, not a file.", "Name a file in it.");
+    }
     Path beside = null;
     try {
       Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
