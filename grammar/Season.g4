@@ -20,7 +20,7 @@ DATE: DIGIT DIGIT DIGIT DIGIT '-' DIGIT DIGIT '-' DIGIT DIGIT;
 NUMBER: [-+\u2212]? DIGIT+ ('.' DIGIT+)?;
 
 // Starts with a digit and is no number: a tag (3A), a quantity without its space (12m), a season
-// (2027-28), or a mistake (3-5). The shape of the clause decides.
+// (2026-27), or a mistake (3-5). The shape of the clause decides.
 MIXED: DIGIT (WORD_CHAR | [.\-/] | '\u2013' | '\u2212')*;
 
 WORD: LETTER (WORD_CHAR | [.\-/'\u2019])*;

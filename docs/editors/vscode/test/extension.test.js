@@ -12,7 +12,7 @@ const rpc = require("vscode-jsonrpc/node");
 
 const { server } = require("../server");
 
-const PLAN = `season 2027
+const PLAN = `season 2026
 
 site hill
   place          44 N, 72 W
@@ -140,6 +140,6 @@ test("the grammar colours a plan", async () => {
   assert.equal(scope("  plants         12, 60 cm apart", "60"), "constant.numeric.season");
   assert.equal(scope('  because        "so # it is"', "so"), "string.quoted.double.season");
   assert.equal(scope("bed long   # a note", "a note"), "comment.line.number-sign.season");
-  assert.equal(scope("2027-07-08 selfed amber plant 3, tag 3A", "2027"), "constant.other.date.season");
-  assert.equal(scope("2027-07-08 first male flowers amber", "first male"), "entity.name.function.season");
+  assert.equal(scope("2026-07-08 selfed amber plant 3, tag 3A", "2026"), "constant.other.date.season");
+  assert.equal(scope("2026-07-08 first male flowers amber", "first male"), "entity.name.function.season");
 });

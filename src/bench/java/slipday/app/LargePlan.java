@@ -28,7 +28,7 @@ final class LargePlan {
     StringBuilder plan =
         new StringBuilder(
             """
-            season 2027
+            season 2026
 
             site big
               place          44 N, 72 W
@@ -44,7 +44,7 @@ final class LargePlan {
           bed bed-%1$d
             size           12 m x 1.2 m
             corner         %2$d m east, %3$d m north
-            grew           pea in 2026
+            grew           pea in 2025
 
           """
               .formatted(i, i % 20 * 14, i / 20 * 4));
@@ -63,8 +63,8 @@ final class LargePlan {
             of             line-%1$d
             generation     F4
             seeds          140
-            harvested      2026
-            tested         44 of 50 in 2027
+            harvested      2025
+            tested         44 of 50 in 2026
 
           """
               .formatted(i, CROPS.get(i % CROPS.size())));

@@ -167,7 +167,7 @@ public final class RecordBook {
             ? "Nothing is recorded here."
             : "This is not one line of the record.";
     return Finding.placeless("clause-shape", Level.ERROR, what)
-        .withHelp("Write one fact, such as `2027-07-15 took 3A`.");
+        .withHelp("Write one fact, such as `2026-07-15 took 3A`.");
   }
 
   /** The files with what can stand in them; what can't is taken out and refused. */

@@ -72,7 +72,7 @@ final class TableLayout implements WeatherLayout {
         row.start(column),
         row.end(column),
         RowFindings.quoted(row.cell(column)) + " is not a date.",
-        "Write a day that exists as year, month, day: `2024-05-14`.");
+        "Write a day that exists as year, month, day: `2023-05-14`.");
   }
 
   private void readValue(

@@ -71,7 +71,7 @@ final class WeatherCell {
     return MISSING_WORDS.contains(plain) ? MISSING : NOT_A_NUMBER;
   }
 
-  /** The epoch day of {@code 2024-05-14}, {@code 2024/05/14} or {@code 20240514}, if it is one. */
+  /** The epoch day of {@code 2023-05-14}, {@code 2023/05/14} or {@code 20230514}, if it is one. */
   static OptionalInt date(String cell) {
     return date(cell, 0, cell.length());
   }

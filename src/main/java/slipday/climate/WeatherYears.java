@@ -170,7 +170,7 @@ public final class WeatherYears {
     return meanHighs.clone();
   }
 
-  /** {@code 1996 to 2025}, or the one season there is. */
+  /** {@code 1996 to 2024}, or the one season there is. */
   public static String span(List<WeatherYear> years) {
     if (years.isEmpty()) {
       return "no season";

@@ -25,13 +25,13 @@ final class DescentCommand {
             "1..*",
             "0..*",
             "SUBJECT",
-            "A lot, a tag (3A, or 3A of 2026), or a plant (PLANTING plant 3).")
+            "A lot, a tag (3A, or 3A of 2025), or a plant (PLANTING plant 3).")
         .option("--with", "OTHER", "Another, named likewise, to tell the kinship with.")
         .forms("text or json.", Form.TEXT, Form.JSON)
         .examples(
             "slipday descent plan.season tern-amber-f3",
-            "slipday descent plan.season tern-amber-f3 plant 3 --with ropewalk-2024",
-            "slipday descent plan.season 3A of 2026 --format json")
+            "slipday descent plan.season tern-amber-f3 plant 3 --with ropewalk-2023",
+            "slipday descent plan.season 3A of 2025 --format json")
         .runs(args -> run(args, streams));
   }
 

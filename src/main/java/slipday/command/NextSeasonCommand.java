@@ -27,7 +27,7 @@ final class NextSeasonCommand {
         .option(new String[] {"-o", "--output"}, "NEXT", "The new plan's file; - prints it.")
         .forms("text or json, of what was put in it.", Form.TEXT, Form.JSON)
         .examples(
-            "slipday next-season plan.season -o plan-2028.season",
+            "slipday next-season plan.season -o plan-2027.season",
             "slipday next-season plan.season -o -")
         .runs(args -> run(args, streams));
   }

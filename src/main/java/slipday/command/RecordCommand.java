@@ -38,8 +38,8 @@ final class RecordCommand {
         .flag("--skip-bad", "Adds the good rows though others are bad.")
         .flag("--include-outside", "Lets the plan include files from outside its folder.")
         .examples(
-            "slipday record plan.season 2027-07-15 took 3A",
-            "slipday record plan.season '2027-08-19 note 3A, \"sweet\"'",
+            "slipday record plan.season 2026-07-15 took 3A",
+            "slipday record plan.season '2026-08-19 note 3A, \"sweet\"'",
             "slipday record plan.season --from picked.csv \\",
             "    --columns 'date=Day,tag=Fruit,weight=Gross kg,flavour=Taste (of 10)'",
             "slipday record plan.season --from pollen.csv --verb sibbed \\",

@@ -13,10 +13,10 @@ final class ReportCommand {
             "was found, and the plan's text, linked both ways; point or tap to see why.")
         .plan()
         .option(PageOutput.OPTION, "FILE", PageOutput.SAYS)
-        .option("--date", "DAY", "The day it is made for, as 2027-07-08; today if none is named.")
+        .option("--date", "DAY", "The day it is made for, as 2026-07-08; today if none is named.")
         .examples(
             "slipday report plan.season -o season.html",
-            "slipday report plan.season -o season.html --date 2027-07-08")
+            "slipday report plan.season -o season.html --date 2026-07-08")
         .runs(args -> run(args, streams));
   }
 

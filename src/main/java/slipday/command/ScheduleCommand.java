@@ -27,7 +27,7 @@ final class ScheduleCommand {
         .forms("text, json or csv.", Form.TEXT, Form.JSON, Form.CSV)
         .examples(
             "slipday schedule plan.season",
-            "slipday schedule plan.season ropewalk-2024",
+            "slipday schedule plan.season ropewalk-2023",
             "slipday schedule plan.season --chart",
             "slipday schedule plan.season --format csv > dates.csv")
         .runs(args -> run(args, streams));

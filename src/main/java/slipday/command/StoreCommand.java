@@ -19,9 +19,9 @@ final class StoreCommand {
             "is when fruit of the line was scored highest for flavour; eat by is when the first",
             "of the line had gone soft, rotten or shrivelled.")
         .plan()
-        .option("--date", "DAY", "The day, such as 2028-01-15; today if none is named.")
+        .option("--date", "DAY", "The day, such as 2027-01-15; today if none is named.")
         .forms("text, json or csv.", Form.TEXT, Form.JSON, Form.CSV)
-        .examples("slipday store plan.season", "slipday store plan.season --date 2028-01-15")
+        .examples("slipday store plan.season", "slipday store plan.season --date 2027-01-15")
         .runs(args -> run(args, streams));
   }
 

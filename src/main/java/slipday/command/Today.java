@@ -78,7 +78,7 @@ final class Today {
       return LocalDate.parse(date);
     } catch (DateTimeException e) {
       throw new CommandFailure(
-          option + " takes a day such as 2027-07-15, and not `" + date + "`.",
+          option + " takes a day such as 2026-07-15, and not `" + date + "`.",
           "Write year, month and day.");
     }
   }

@@ -21,12 +21,12 @@ final class TodayCommand {
             "to check, marked fruit that should be ripening with the signs of its type, seed to",
             "take, and what was planned but not recorded. Narrow enough for a phone.")
         .plan()
-        .option("--date", "DAY", "The day, such as 2027-07-15; today if none is named.")
+        .option("--date", "DAY", "The day, such as 2026-07-15; today if none is named.")
         .option("--days", "N", "Also what comes in the N days after it.")
         .forms("text or json.", Form.TEXT, Form.JSON)
         .examples(
             "slipday today plan.season",
-            "slipday today plan.season --date 2027-07-15",
+            "slipday today plan.season --date 2026-07-15",
             "slipday today plan.season --days 7")
         .runs(args -> run(args, streams));
   }

@@ -31,9 +31,9 @@ final class WhyCommand {
             "A planting, cross, bed, lot or site, and an event, a condition or a rule.")
         .forms("text or json.", Form.TEXT, Form.JSON)
         .examples(
-            "slipday why plan.season ropewalk-2024             what can be asked of it",
-            "slipday why plan.season ropewalk-2024 ripe        an event",
-            "slipday why plan.season ropewalk-2024 frost       a condition",
+            "slipday why plan.season ropewalk-2023             what can be asked of it",
+            "slipday why plan.season ropewalk-2023 ripe        an event",
+            "slipday why plan.season ropewalk-2023 frost       a condition",
             "slipday why plan.season long-south beds-overlap   what a rule found of it",
             "slipday why plan.season beds-overlap              all that a rule found")
         .runs(

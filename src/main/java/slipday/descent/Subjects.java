@@ -16,7 +16,7 @@ import slipday.garden.record.Plants;
 import slipday.garden.record.Stand;
 import slipday.garden.record.Subject;
 
-/** Finds what a gardener names: {@code 3A}, {@code 3A of 2026}, a lot, {@code rope plant 2}. */
+/** Finds what a gardener names: {@code 3A}, {@code 3A of 2025}, a lot, {@code rope plant 2}. */
 public final class Subjects {
   private static final Pattern TAG_OF_SEASON = Pattern.compile("(\\S+) of (\\d{4})(?:-\\d{2})?");
   private static final Pattern PLANT = Pattern.compile("(\\S+) plant (\\d{1,6})(?: of (\\d{4}))?");
@@ -55,7 +55,7 @@ public final class Subjects {
     garden.plantings().stream().map(Planting::name).forEach(known::add);
     return Nearest.to(words, known)
         .map(near -> "Did you mean `" + near + "`?")
-        .orElse("Name a lot, a tag (`3A`, `3A of 2026`) or a plant (`PLANTING plant 3`).");
+        .orElse("Name a lot, a tag (`3A`, `3A of 2025`) or a plant (`PLANTING plant 3`).");
   }
 
   private Optional<Lot> lot(String name) {

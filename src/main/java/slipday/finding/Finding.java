@@ -16,7 +16,7 @@ import slipday.source.Span;
  * @param others other places that matter, most telling first
  * @param notes the figures and the trade's reasons behind it, a sentence each
  * @param help what would mend it; empty where nothing can be said
- * @param subject what it is about in the model ({@code ropewalk-2024}), for {@code why} and {@code
+ * @param subject what it is about in the model ({@code ropewalk-2023}), for {@code why} and {@code
  *     allow}; may be empty
  * @param allowed the gardener's reason, where an {@code allow} silences this finding
  * @param because the values it rests on, for {@code why} to follow down to their facts

@@ -13,7 +13,7 @@ import slipday.language.Value;
 /** Whether the frost dates a site states follow one another as a season does. */
 final class FrostOrder {
   private static final int YEAR = 366;
-  private static final int LEAP = 2028;
+  private static final int LEAP = 2027;
   private static final double HALF = 0.5;
 
   private final List<Finding> findings;

@@ -14,7 +14,7 @@ import slipday.syntax.WordKind;
 /** Reads a line of the record, and says what is wrong with one. */
 final class DatedLine {
   private static final Shape DAY = Shape.of("<day>");
-  private static final String FULL_DATE = "2027-05-14";
+  private static final String FULL_DATE = "2026-05-14";
 
   private DatedLine() {}
 
@@ -71,7 +71,7 @@ final class DatedLine {
                         false)));
   }
 
-  /** {@code 2027-5-14 picked …} and {@code 14 May picked …}. */
+  /** {@code 2026-5-14 picked …} and {@code 14 May picked …}. */
   private static Optional<Finding> wronglyDated(Line line) {
     Word first = line.first();
     Optional<Shape.Mistake> mistake = Optional.empty();

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 import slipday.finding.Nearest;
 import slipday.syntax.WordKind;
 
-/** Reads {@code 2027-05-14}, {@code 14 May} and {@code 14 May 2027}. */
+/** Reads {@code 2026-05-14}, {@code 14 May} and {@code 14 May 2026}. */
 final class DayReader {
   private static final List<String> MONTHS =
       Arrays.stream(Month.values())
@@ -102,11 +102,11 @@ final class DayReader {
             "`" + word + "` is not a month.",
             Nearest.to(word, MONTHS)
                 .map(n -> "Did you mean `" + n + "`?")
-                .orElse("Write the day as `14 May` or `2027-05-14`."))
+                .orElse("Write the day as `14 May` or `2026-05-14`."))
         : new Shape.Mistake(
             "date-form",
             "`" + attempt.text(at) + "` is without its month.",
-            "Write the day as `14 May` or `2027-05-14`.");
+            "Write the day as `14 May` or `2026-05-14`.");
   }
 
   private static Shape.Mistake shortYear(String year) {

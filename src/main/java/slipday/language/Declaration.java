@@ -15,7 +15,7 @@ public enum Declaration {
   SEASON(
       "<season>",
       "The season the plan is for; in the south, where it crosses the new year, both years.",
-      "season 2027",
+      "season 2026",
       false),
   INCLUDE(
       "<text:path>",
@@ -69,7 +69,7 @@ public enum Declaration {
   SOURCE(
       "<name> <text:title>",
       "A publication that facts are taken from.",
-      "source own-notes \"The gardener's notebook, 2019 to 2026\"",
+      "source own-notes \"The gardener's notebook, 2019 to 2025\"",
       false),
   SPECIES(
       "<name> <text:latin>",

@@ -68,7 +68,7 @@ final class Mistakes {
     return new Shape.Mistake(
         "date-form",
         "`" + text + "` is not how a date is written here.",
-        "Write the full date as `2027-05-14`, or in a plan `14 May`.");
+        "Write the full date as `2026-05-14`, or in a plan `14 May`.");
   }
 
   private static Shape.Mistake fraction(String text, String above, String below) {

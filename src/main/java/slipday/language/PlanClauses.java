@@ -113,7 +113,7 @@ public final class PlanClauses {
           in(BED),
           "grew: <crop> in <year>",
           "What stood in the bed in an earlier year.",
-          "grew butternut in 2025");
+          "grew butternut in 2024");
   public static final Clause FROST_POCKET =
       once(
           in(BED),
@@ -149,7 +149,7 @@ public final class PlanClauses {
               + " | from <name:mother> by an unnamed <crop:unnamed>"
               + " | from <name:mother>[ by <name:father>])]",
           "When and out of what the line began.",
-          "began 2024, from ropewalk by an unnamed charentais");
+          "began 2023, from ropewalk by an unnamed charentais");
   public static final Clause PURPOSE =
       once(
           in(LINE),
@@ -186,13 +186,13 @@ public final class PlanClauses {
   public static final Clause SEEDS =
       once(in(LOT), "seeds: <count>", "How many seeds are in hand.", "seeds 140");
   public static final Clause HARVESTED =
-      once(in(LOT), "harvested: <year>", "The year the seed was taken.", "harvested 2026");
+      once(in(LOT), "harvested: <year>", "The year the seed was taken.", "harvested 2025");
   public static final Clause TESTED =
       once(
           in(LOT),
           "tested: <counts>[ in <year>]",
           "A germination test: seedlings out of seeds.",
-          "tested 44 of 50 in 2027");
+          "tested 44 of 50 in 2026");
   public static final Clause IDENTITY =
       once(
           in(LOT),
@@ -285,7 +285,7 @@ public final class PlanClauses {
           in(CROSS),
           "seed parent: <planting>",
           "The planting that bears the fruit.",
-          "seed parent ropewalk-2024");
+          "seed parent ropewalk-2023");
   public static final Clause POLLEN_PARENT =
       once(
           in(CROSS),

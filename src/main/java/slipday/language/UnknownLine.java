@@ -27,7 +27,7 @@ final class UnknownLine {
             line.span(),
             "`" + first.text() + "` stands before anything has begun.")
         .withHelp(
-            "A plan begins with a line such as `season 2027`, then `site`, `bed`, `grow` and so"
+            "A plan begins with a line such as `season 2026`, then `site`, `bed`, `grow` and so"
                 + " on.");
   }
 

@@ -49,6 +49,6 @@ public sealed interface Value {
   /** One of the phrases a clause lets one choose from. */
   record Choice(String phrase, Span span) implements Value {}
 
-  /** A season: {@code 2027}, or {@code 2027-28} in the south. */
+  /** A season: {@code 2026}, or {@code 2026-27} in the south. */
   record SeasonName(int year, boolean acrossNewYear, Span span) implements Value {}
 }

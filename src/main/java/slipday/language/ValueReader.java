@@ -118,7 +118,7 @@ final class ValueReader extends FigureReader {
         : fail(at);
   }
 
-  /** {@code 2027}, or {@code 2027-28} where the second is the year after the first. */
+  /** {@code 2026}, or {@code 2026-27} where the second is the year after the first. */
   private int season(int at) {
     boolean couldBe = attempt.is(at, WordKind.NUMBER) || attempt.is(at, WordKind.MIXED);
     String text = attempt.text(at);

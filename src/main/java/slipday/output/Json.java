@@ -15,7 +15,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import slipday.measure.Quantity;
 
-/** Data as JSON: fields in the order they are declared, dates as 2027-05-14, none as null. */
+/** Data as JSON: fields in the order they are declared, dates as 2026-05-14, none as null. */
 public final class Json {
   private static final JsonMapper MAPPER = mapper();
 

@@ -19,7 +19,7 @@ import slipday.output.data.ScheduleData;
 import slipday.output.data.StoreData;
 
 /**
- * Results as tables of comma-separated values: a line of headings, dates as 2027-05-14, shares from
+ * Results as tables of comma-separated values: a line of headings, dates as 2026-05-14, shares from
  * 0 to 1, nothing where there is none.
  */
 public final class Tables {

@@ -22,7 +22,7 @@ public final class Words {
     return "`" + name + "`";
   }
 
-  /** {@code 14 May 2027}. */
+  /** {@code 14 May 2026}. */
   public static String day(LocalDate date) {
     return DAY.format(date);
   }

@@ -218,7 +218,7 @@ final class PlainLines {
     return at;
   }
 
-  /** Whether it reads as {@code 2027-05-18}. */
+  /** Whether it reads as {@code 2026-05-18}. */
   private boolean isDate(int start, int end) {
     if (end - start != 10 || text.charAt(start + 4) != '-' || text.charAt(start + 7) != '-') {
       return false;

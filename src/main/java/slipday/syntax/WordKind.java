@@ -4,7 +4,7 @@ package slipday.syntax;
 public enum WordKind {
   WORD,
   /**
-   * Starts with a digit and is no number: {@code 3A}, {@code 12m}, {@code 2027-28}, {@code 3-5}.
+   * Starts with a digit and is no number: {@code 3A}, {@code 12m}, {@code 2026-27}, {@code 3-5}.
    */
   MIXED,
   NUMBER,

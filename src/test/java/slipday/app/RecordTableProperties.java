@@ -20,7 +20,7 @@ class RecordTableProperties {
   Arbitrary<String> table() {
     Arbitrary<String> cells =
         Arbitraries.of(
-            "2027-08-19",
+            "2026-08-19",
             "3A",
             "1.62",
             "8 of 10",
@@ -63,7 +63,7 @@ class RecordTableProperties {
         .extracting(RecordBook.Wish::text)
         .containsExactlyElementsOf(
             tags.stream()
-                .map(t -> "2027-08-19 picked " + t + "A, 1.5 kg, flavour " + t % 10 + " of 10")
+                .map(t -> "2026-08-19 picked " + t + "A, 1.5 kg, flavour " + t % 10 + " of 10")
                 .toList());
     for (int i = 0; i < tags.size(); i++) {
       assertThat(wishes.get(i).from()).isEqualTo("line " + (i + 2));
@@ -76,7 +76,7 @@ class RecordTableProperties {
     StringBuilder text = new StringBuilder();
     text.append(row(List.of("Day", "Fruit", "Gross kg", "Taste"), delimiter, quoted, order));
     for (int t : tags) {
-      List<String> cells = List.of("2027-08-19", t + "A", decimal, t % 10 + " of 10");
+      List<String> cells = List.of("2026-08-19", t + "A", decimal, t % 10 + " of 10");
       text.append(end).append(row(cells, delimiter, quoted, order));
     }
     return text.append(end).toString();

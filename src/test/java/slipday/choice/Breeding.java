@@ -61,7 +61,7 @@ final class Breeding {
   private final List<String> plan = new ArrayList<>();
   private final List<Double> values = new ArrayList<>();
   private List<Plant> plants = new ArrayList<>();
-  private int year = 2026;
+  private int year = 2025;
 
   /** One plant: its number in the pedigree, its stand and number there, and its marked fruit. */
   static final class Plant {

@@ -24,16 +24,16 @@ class CandidatesTest {
   /** Four plants in one bed, two selfed fruits each, sweetness by plant. */
   private static List<String> plants(double... brix) {
     List<String> record = new ArrayList<>();
-    record.add("2027-05-12 sowed gold-f3, 16 seeds");
+    record.add("2026-05-12 sowed gold-f3, 16 seeds");
     for (int i = 0; i < brix.length; i++) {
       int plant = i + 1;
       for (String letter : List.of("A", "B")) {
         String tag = plant + letter;
         double figure = brix[i] + (letter.equals("A") ? .2 : -.2);
-        record.add("2027-07-08 selfed gold-f3 plant " + plant + ", tag " + tag);
+        record.add("2026-07-08 selfed gold-f3 plant " + plant + ", tag " + tag);
         record.add(
             String.format(
-                Locale.ROOT, "2027-09-01 picked %s, 1.5 kg less 0.1 kg, %.1f brix", tag, figure));
+                Locale.ROOT, "2026-09-01 picked %s, 1.5 kg less 0.1 kg, %.1f brix", tag, figure));
       }
     }
     return record;
@@ -63,9 +63,9 @@ class CandidatesTest {
   @Test
   void thePlantIsTheCandidateAndItsSelfedFruitsTie() {
     List<String> record = plants(12, 10, 11, 9);
-    record.add("2027-09-10 saved 1A, 100 seeds, into gold-f4-1A");
-    record.add("2027-09-10 saved 1B, 240 seeds, into gold-f4-1B");
-    record.add("2027-09-02 fault 2A, scarred");
+    record.add("2026-09-10 saved 1A, 100 seeds, into gold-f4-1A");
+    record.add("2026-09-10 saved 1B, 240 seeds, into gold-f4-1B");
+    record.add("2026-09-02 fault 2A, scarred");
     Candidates found = Gardens.candidates(GOAL, record);
     assertThat(found.candidates().stream().map(Candidate::name))
         .containsExactly(
@@ -90,9 +90,9 @@ class CandidatesTest {
   @Test
   void sibbedSeedIsTheMeanOfItsParents() {
     List<String> record = plants(12, 10, 11, 9);
-    record.add("2027-07-09 sibbed gold-f3 plant 1 by plant 2, tag 1S");
-    record.add("2027-07-09 crossed gold-f3 plant 1 by grey-1 plant 2, tag 1X");
-    record.add("2027-05-12 sowed grey-1 as grey-1, 6 seeds");
+    record.add("2026-07-09 sibbed gold-f3 plant 1 by plant 2, tag 1S");
+    record.add("2026-07-09 crossed gold-f3 plant 1 by grey-1 plant 2, tag 1X");
+    record.add("2026-05-12 sowed grey-1 as grey-1, 6 seeds");
     Candidates found = Gardens.candidates(GOAL + "grow grey-1\n  in north\n", record);
     Candidate mother = plant(found, "gold-f3 plant 1");
     double mean = (mother.index().orElseThrow() + index(found, "gold-f3 plant 2")) / 2;
@@ -121,7 +121,7 @@ class CandidatesTest {
         figure(plant(Gardens.candidates(GOAL, record), "gold-f3 plant 4"), "fruit weight")
             .raw()
             .orElseThrow();
-    record.add("2027-09-20 picked gold-f3 plant 4, 2 fruits, 4.2 kg");
+    record.add("2026-09-20 picked gold-f3 plant 4, 2 fruits, 4.2 kg");
     Candidates found = Gardens.candidates(GOAL, record);
     Candidate.Figure weight = figure(plant(found, "gold-f3 plant 4"), "fruit weight");
     assertThat(before).isCloseTo(1.4, within(1e-9));
@@ -153,8 +153,8 @@ class CandidatesTest {
   @Test
   void fruitLoadIsCorrectedForOrChosenForNeverBoth() {
     List<String> record = plants(12, 10, 11, 9);
-    record.add("2027-09-20 picked gold-f3 plant 4, 5 fruits, 4.2 kg");
-    record.add("2027-09-20 picked gold-f3 plant 2, 2 fruits, 2.9 kg");
+    record.add("2026-09-20 picked gold-f3 plant 4, 5 fruits, 4.2 kg");
+    record.add("2026-09-20 picked gold-f3 plant 2, 2 fruits, 2.9 kg");
     Candidates corrected = Gardens.candidates(GOAL, record);
     assertThat(study(corrected, "sweetness").corrected()).contains(Correction.LOAD);
     assertThat(corrected.notes()).anyMatch(n -> n.startsWith("Fruit load is corrected for"));
@@ -187,8 +187,8 @@ class CandidatesTest {
   @Test
   void refusedPlantsAreNoParents() {
     List<String> record = plants(12, 10, 11, 9);
-    record.add("2027-09-02 fault 1A, cracked");
-    record.add("2027-09-02 tasted gold-f3 plant 3, bitter");
+    record.add("2026-09-02 fault 1A, cracked");
+    record.add("2026-09-02 tasted gold-f3 plant 3, bitter");
     Candidates found = Gardens.candidates(GOAL, record);
     assertThat(plant(found, "gold-f3 plant 1").refused()).contains("cracked (1A)");
     assertThat(plant(found, "gold-f3 plant 3").refused().orElseThrow()).startsWith("bitter");
@@ -202,9 +202,9 @@ class CandidatesTest {
   void bitternessFirst() {
     List<String> record = plants(12, 10);
     record.replaceAll(l -> l.replace("gold-f3", "gold-x"));
-    record.add("2027-09-02 scored 1A, flavour 8 of 10");
-    record.add("2027-09-02 scored 2A, flavour 6 of 10");
-    record.add("2027-09-01 tasted gold-x plant 2, clean");
+    record.add("2026-09-02 scored 1A, flavour 8 of 10");
+    record.add("2026-09-02 scored 2A, flavour 6 of 10");
+    record.add("2026-09-01 tasted gold-x plant 2, clean");
     String lot = "lot gold-x\n  of gold\n  exposed to pepo-gourd\ngrow gold-x\n  in south\n";
     Candidates found = Gardens.candidates(GOAL + "  raise flavour to 9, matters 1\n" + lot, record);
     assertThat(plant(found, "gold-x plant 1").refused().orElseThrow()).contains("was not tasted");
@@ -215,8 +215,8 @@ class CandidatesTest {
   @Test
   void scoresOfTwoScalesAreHeldOnOne() {
     List<String> record = plants(12, 10);
-    record.add("2027-09-02 scored 1A, flavour 4 of 5");
-    record.add("2027-09-02 scored 2A, flavour 6 of 10");
+    record.add("2026-09-02 scored 1A, flavour 4 of 5");
+    record.add("2026-09-02 scored 2A, flavour 6 of 10");
     Candidates found = Gardens.candidates(GOAL, record);
     assertThat(figure(plant(found, "gold-f3 plant 1"), "flavour").raw()).contains(8.0);
     assertThat(study(found, "flavour").trait().words(8)).isEqualTo("8.0 of 10");

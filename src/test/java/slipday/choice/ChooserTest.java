@@ -28,7 +28,7 @@ class ChooserTest {
   private static List<String> record() {
     List<String> record = new ArrayList<>();
     for (int plant = 1; plant <= 8; plant++) {
-      record.add("2027-07-0" + plant + " selfed gold-f3 plant " + plant + ", tag " + plant + "A");
+      record.add("2026-07-0" + plant + " selfed gold-f3 plant " + plant + ", tag " + plant + "A");
       for (int fruit = 0; fruit < 3; fruit++) {
         String subject = fruit == 0 ? plant + "A" : "gold-f3 plant " + plant;
         String fault = plant == 8 && fruit == 0 ? ", fault cracked" : "";
@@ -36,14 +36,14 @@ class ChooserTest {
         record.add(
             String.format(
                 Locale.ROOT,
-                "2027-09-0%d picked %s, %.3f kg%s",
+                "2026-09-0%d picked %s, %.3f kg%s",
                 fruit + 1,
                 subject,
                 kilograms,
                 fault));
       }
       record.add(
-          "2027-10-01 saved " + plant + "A, " + plant * 10 + " seeds, into gold-f4-" + plant);
+          "2026-10-01 saved " + plant + "A, " + plant * 10 + " seeds, into gold-f4-" + plant);
     }
     return record;
   }
@@ -105,9 +105,9 @@ class ChooserTest {
         .isGreaterThanOrEqualTo(4 - 1e-9);
     List<String> record = new ArrayList<>();
     for (int plant = 1; plant <= 7; plant++) {
-      record.add("2027-07-01 sibbed grey-1 plant " + plant + " by plant 8, tag " + plant + "A");
-      record.add("2027-09-01 picked " + plant + "A, 1." + plant + " kg");
-      record.add("2027-09-02 picked grey-1 plant " + plant + ", 1." + plant + " kg");
+      record.add("2026-07-01 sibbed grey-1 plant " + plant + " by plant 8, tag " + plant + "A");
+      record.add("2026-09-01 picked " + plant + "A, 1." + plant + " kg");
+      record.add("2026-09-02 picked grey-1 plant " + plant + ", 1." + plant + " kg");
     }
     Garden garden =
         Gardens.garden(
@@ -167,7 +167,7 @@ class ChooserTest {
     assertThat(choose(GOAL, List.of(), Wish.none()).refusal())
         .contains("No plant of `gold` has a fruit marked or measured on record.");
     assertThat(
-            choose(GOAL, List.of("2027-09-01 picked gold-f3 plant 1, 1 kg"), Wish.none()).refusal())
+            choose(GOAL, List.of("2026-09-01 picked gold-f3 plant 1, 1 kg"), Wish.none()).refusal())
         .hasValueSatisfying(
             why -> assertThat(why).startsWith("No marked fruit of `gold` may give"));
   }
@@ -197,13 +197,13 @@ class ChooserTest {
    * chapter 15 (from memory; worked out again).
    */
   @ParameterizedTest
-  @CsvSource({"2025, 1", "2026, 1.5", "2027, 1.75"})
+  @CsvSource({"2024, 1", "2025, 1.5", "2026, 1.75"})
   void whatSelfingStillHides(int year, double timesTheF2) {
     List<String> record = new ArrayList<>();
     String last = "";
-    for (int y = 2025; y <= year; y++) {
+    for (int y = 2024; y <= year; y++) {
       for (int plant = 1; plant <= 5; plant++) {
-        String stand = y == 2025 ? "seed-f2 plant " + plant : "s" + y + "-" + plant + " plant 1";
+        String stand = y == 2024 ? "seed-f2 plant " + plant : "s" + y + "-" + plant + " plant 1";
         record.add(y + "-07-0" + plant + " selfed " + stand + ", tag " + plant + "A");
         record.add(y + "-09-01 picked " + plant + "A, " + (1 + plant / 10.0) + " kg");
         record.add(y + "-09-02 picked " + stand + ", " + (1.1 + plant / 10.0) + " kg");
@@ -214,10 +214,10 @@ class ChooserTest {
       last = "s" + y + "-";
     }
     StringBuilder plan = new StringBuilder(GOAL + "lot seed-f2\n  of gold\n  generation F2\n");
-    if (year == 2025) {
+    if (year == 2024) {
       plan.append("grow seed-f2\n  in south\n  plants 5, 50 cm apart\n");
     }
-    for (int plant = 1; plant <= 5 && year > 2025; plant++) {
+    for (int plant = 1; plant <= 5 && year > 2024; plant++) {
       plan.append("grow ")
           .append(last)
           .append(plant)

@@ -18,7 +18,7 @@ import slipday.syntax.SeasonParser;
 final class Gardens {
   private static final String PLAN =
       """
-      season 2027
+      season 2026
       site somewhere
         place 44 N, 72 W
         time zone America/New_York
@@ -60,11 +60,11 @@ final class Gardens {
    * @param record its lines
    */
   static Garden garden(String more, List<String> record) {
-    return garden(2027, more, record);
+    return garden(2026, more, record);
   }
 
   static Garden garden(int year, String more, List<String> record) {
-    String start = PLAN.replace("season 2027", "season " + year);
+    String start = PLAN.replace("season 2026", "season " + year);
     Outcome<BoundFile> plan = read("plan.season", start + more);
     Outcome<BoundFile> said = read("record.season", String.join("\n", record) + "\n");
     Outcome<Optional<Garden>> garden = Resolver.resolve(CROPS, plan.value().and(said.value()));

@@ -22,14 +22,14 @@ class ProgressTest {
     }
   }
 
-  /** Six F2 plants of 2026, of which the two sweetest were selfed into the F3. */
-  private void chosenIn2026() {
-    record.add("2026-05-12 sowed gold-f2 as old-gold, 10 seeds");
-    measured(2026, "old-gold", 8, 9, 10, 11, 12, 13);
+  /** Six F2 plants of 2025, of which the two sweetest were selfed into the F3. */
+  private void chosenIn2025() {
+    record.add("2025-05-12 sowed gold-f2 as old-gold, 10 seeds");
+    measured(2025, "old-gold", 8, 9, 10, 11, 12, 13);
     for (int plant : new int[] {5, 6}) {
-      record.add("2026-07-08 selfed old-gold plant " + plant + ", tag " + plant + "A");
-      record.add("2026-09-20 picked " + plant + "A");
-      record.add("2026-09-20 saved " + plant + "A, 90 seeds, into gold-f3-new");
+      record.add("2025-07-08 selfed old-gold plant " + plant + ", tag " + plant + "A");
+      record.add("2025-09-20 picked " + plant + "A");
+      record.add("2025-09-20 saved " + plant + "A, 90 seeds, into gold-f3-new");
     }
   }
 
@@ -48,8 +48,8 @@ class ProgressTest {
 
   @Test
   void withoutACheckGainAndWeatherAreOne() {
-    chosenIn2026();
-    measured(2027, "new-gold", 13, 12, 14, 13, 12, 14);
+    chosenIn2025();
+    measured(2026, "new-gold", 13, 12, 14, 13, 12, 14);
     Progress found = progress("");
     Progress.Trend trend = found.traits().get(0);
     assertThat(trend.stands()).extracting(Progress.Grown::generation).containsExactly("F2", "F3");
@@ -68,18 +68,18 @@ class ProgressTest {
 
   @Test
   void aCheckLineTellsThemApart() {
-    chosenIn2026();
-    measured(2027, "new-gold", 13, 12, 14, 13, 12, 14);
+    chosenIn2025();
+    measured(2026, "new-gold", 13, 12, 14, 13, 12, 14);
     String check = "grow grey-1\n  in south\n  plants 9, 60 cm apart\n";
-    record.add("2026-05-12 sowed grey-1 as old-grey, 5 seeds");
-    measured(2026, "old-grey", 7, 8);
-    measured(2027, "grey-1", 8, 9, 8.5);
+    record.add("2025-05-12 sowed grey-1 as old-grey, 5 seeds");
+    measured(2025, "old-grey", 7, 8);
+    measured(2026, "grey-1", 8, 9, 8.5);
     // Two plants of a check tell a gain, and not yet what share of the choice it is.
     assertThat(step(progress(check)).gain()).isPresent();
     assertThat(step(progress(check)).realised()).isEmpty();
     record.removeIf(line -> line.contains("grey plant") || line.contains("grey-1 plant"));
-    measured(2026, "old-grey", 7, 8, 7, 8, 7, 8, 7, 8);
-    measured(2027, "grey-1", 8, 9, 8, 9, 8, 9, 8, 9);
+    measured(2025, "old-grey", 7, 8, 7, 8, 7, 8, 7, 8);
+    measured(2026, "grey-1", 8, 9, 8, 9, 8, 9, 8, 9);
     Progress found = progress(check);
     // Up by 2.5, of which the season gave 1.
     assertThat(step(found).gain().orElseThrow().value()).isCloseTo(1.5, within(1e-6));
@@ -92,9 +92,9 @@ class ProgressTest {
 
   @Test
   void remnantSeedBesideItTellsThemApart() {
-    chosenIn2026();
-    measured(2027, "new-gold", 13, 12, 14, 13, 12, 14);
-    measured(2027, "gold-f2", 11, 12, 11);
+    chosenIn2025();
+    measured(2026, "new-gold", 13, 12, 14, 13, 12, 14);
+    measured(2026, "gold-f2", 11, 12, 11);
     Progress found = progress("grow gold-f2\n  in south\n  plants 4, 60 cm apart\n");
     assertThat(step(found).by()).isEqualTo("told by F2 and F3 side by side");
     assertThat(step(found).gain().orElseThrow().value()).isBetween(1.0, 2.0);
@@ -104,8 +104,8 @@ class ProgressTest {
   /** In beds of their own the bed may be the whole difference, and that is said. */
   @Test
   void bedsOfTheirOwnAreSaid() {
-    measured(2027, "gold-f3", 13, 12, 14, 13);
-    measured(2027, "gold-f2", 11, 12, 11, 12);
+    measured(2026, "gold-f3", 13, 12, 14, 13);
+    measured(2026, "gold-f2", 11, 12, 11, 12);
     Progress found = progress("grow gold-f2\n  in north\n  plants 4, 60 cm apart\n");
     assertThat(step(found).by()).endsWith("though they stood in different beds");
     assertThat(step(found).gain().orElseThrow().value()).isCloseTo(1.5, within(1e-6));
@@ -113,7 +113,7 @@ class ProgressTest {
 
   @Test
   void oneGenerationIsNoProgressYet() {
-    measured(2027, "gold-f3", 13, 12, 14, 13);
+    measured(2026, "gold-f3", 13, 12, 14, 13);
     Progress found = progress("");
     assertThat(found.traits().get(0).steps()).isEmpty();
     assertThat(found.notes()).anyMatch(n -> n.startsWith("One generation"));

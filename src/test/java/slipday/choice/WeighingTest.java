@@ -29,7 +29,7 @@ class WeighingTest {
         record.add(
             String.format(
                 Locale.ROOT,
-                "2027-09-0%d picked gold-f3 plant %d, %.2f kg, %.1f brix, flavour %d of 10",
+                "2026-09-0%d picked gold-f3 plant %d, %.2f kg, %.1f brix, flavour %d of 10",
                 fruit + 1,
                 plant,
                 weights[plant - 1] + fruit * 0.1,

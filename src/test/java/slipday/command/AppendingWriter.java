@@ -15,7 +15,7 @@ final class AppendingWriter {
   public static void main(String[] args) {
     Path folder = Path.of(args[0]);
     while (true) {
-      RecordLock.holding(folder, () -> append(folder.resolve("2027.season")));
+      RecordLock.holding(folder, () -> append(folder.resolve("2026.season")));
     }
   }
 
@@ -23,7 +23,7 @@ final class AppendingWriter {
     try {
       String text = Files.exists(file) ? Files.readString(file) : "";
       long next = text.lines().count() + 1;
-      FileWriting.replace(file, "2027.season", text + "2027-07-08 note \"" + next + "\"\n");
+      FileWriting.replace(file, "2026.season", text + "2026-07-08 note \"" + next + "\"\n");
       System.out.write('.');
       System.out.flush();
       return true;

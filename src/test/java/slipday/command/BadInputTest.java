@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Files that can't be used, or not as they are: each is told clearly, and nothing is written. */
 class BadInputTest {
   private static final String SITE =
-      "season 2027\nsite hill\n  place 44 N, 72 W\n  time zone America/New_York\n"
+      "season 2026\nsite hill\n  place 44 N, 72 W\n  time zone America/New_York\n"
           + "  last frost 18 May\n  first frost 27 September\n";
 
   @TempDir Path folder;
@@ -96,7 +96,7 @@ class BadInputTest {
 
   @Test
   void textThatIsNotUtf8IsToldWithItsLine() throws IOException {
-    write("latin.season", "season 2027\n# caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1));
+    write("latin.season", "season 2026\n# caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1));
     Run run = run("check", "latin.season");
     assertThat(run.exit()).isEqualTo(2);
     assertThat(run.err())
@@ -113,8 +113,8 @@ class BadInputTest {
 
   @Test
   void theMarkStandsUnderItsPlaceBesideAByteOrderMark() throws IOException {
-    write("marked.season", "\uFEFFsaeson 2027\n");
-    assertThat(run("check", "marked.season").out()).contains("1 | saeson 2027\n  | ^^^^^^");
+    write("marked.season", "\uFEFFsaeson 2026\n");
+    assertThat(run("check", "marked.season").out()).contains("1 | saeson 2026\n  | ^^^^^^");
   }
 
   @Test

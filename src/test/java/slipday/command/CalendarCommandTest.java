@@ -86,7 +86,7 @@ class CalendarCommandTest {
 
   @Test
   void aPlanWithMistakesWritesNothing() throws IOException {
-    Files.writeString(folder.resolve("plan.season"), "season 2027\nbed x\nbed x\n");
+    Files.writeString(folder.resolve("plan.season"), "season 2026\nbed x\nbed x\n");
     Run run = calendar("-o", "season.ics");
     assertThat(run.exit()).isEqualTo(1);
     assertThat(run.out()).isEmpty();

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ChangesCommandTest {
   private static final String SITE =
       """
-      season 2027
+      season 2026
 
       include "beds.season"
       include "record"
@@ -32,8 +32,8 @@ class ChangesCommandTest {
       lot amber-f3
         of           amber
         seeds        90
-        harvested    2026
-        tested       44 of 50 in 2027
+        harvested    2025
+        tested       44 of 50 in 2026
 
       grow amber-f3
         in           long
@@ -53,7 +53,7 @@ class ChangesCommandTest {
     Files.writeString(garden.resolve("plan.season"), SITE);
     Files.writeString(garden.resolve("beds.season"), "bed long\n  size  12 m x 1.2 m\n");
     Files.writeString(
-        garden.resolve("record/2027.season"), "2027-05-12 sowed amber-f3, 16 seeds\n");
+        garden.resolve("record/2026.season"), "2026-05-12 sowed amber-f3, 16 seeds\n");
     Files.write(repository.resolve("picture.bin"), new byte[] {0, 1, (byte) 0xff, '\n', 0});
     git("init", "-q");
     git("add", "-A");
@@ -87,22 +87,22 @@ class ChangesCommandTest {
   @Test
   void aRecordedFactMovesTheDatesAfterIt() throws IOException {
     write(
-        "record/2027.season",
-        "2027-05-12 sowed amber-f3, 16 seeds\n2027-07-20 first male flowers amber-f3\n");
+        "record/2026.season",
+        "2026-05-12 sowed amber-f3, 16 seeds\n2026-07-20 first male flowers amber-f3\n");
     Run run = changes();
     assertThat(run.out()).contains("first male flowers to first fruiting flowers: 35 days later");
-    assertThat(run.out()).contains("record/2027.season:2");
+    assertThat(run.out()).contains("record/2026.season:2");
   }
 
   @Test
   void aFileThatIsNotCommittedYetIsNewsOnlyOnOneSide() throws IOException {
-    write("record/2028.season", "2027-07-21 first fruiting flowers amber-f3\n");
+    write("record/2027.season", "2026-07-21 first fruiting flowers amber-f3\n");
     assertThat(changes().out()).contains("amber-f3").doesNotContain("is the same");
   }
 
   @Test
   void aDeletedFileIsStillThereAtTheRevision() throws IOException {
-    Files.delete(garden.resolve("record/2027.season"));
+    Files.delete(garden.resolve("record/2026.season"));
     assertThat(changes().out()).contains("seeds left: 74 -> 90");
   }
 

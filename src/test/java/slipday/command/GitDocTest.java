@@ -24,7 +24,7 @@ class GitDocTest {
   private static final int MERGES = Integer.getInteger("merges", 25);
   private static final String PLAN =
       """
-      season 2027
+      season 2026
 
       include "record"
 
@@ -43,8 +43,8 @@ class GitDocTest {
       lot amber-f3
         of             amber
         seeds          90
-        harvested      2026
-        tested         44 of 50 in 2027
+        harvested      2025
+        tested         44 of 50 in 2026
 
       grow amber-f3
         in             long
@@ -62,7 +62,7 @@ class GitDocTest {
     garden = Files.createDirectories(folder.resolve("garden/record")).getParent();
     git("init", "-q", "-b", "main");
     write("plan.season", PLAN);
-    write("record/2027.season", "2027-05-12 sowed amber-f3, 16 seeds\n");
+    write("record/2026.season", "2026-05-12 sowed amber-f3, 16 seeds\n");
     write(".gitattributes", block(".gitattributes"));
     commit();
   }
@@ -112,13 +112,13 @@ class GitDocTest {
   }
 
   private static String fact(int n) {
-    return "2027-07-" + (10 + n % 20) + " selfed amber-f3 plant " + (1 + n % 12) + ", tag T" + n;
+    return "2026-07-" + (10 + n % 20) + " selfed amber-f3 plant " + (1 + n % 12) + ", tag T" + n;
   }
 
   /** Both sides add lines where they like, move some, and add some of the other's. */
   private Set<String> edit(Random random, Set<String> facts) throws IOException {
     List<String> lines =
-        new ArrayList<>(Files.readString(garden.resolve("record/2027.season")).lines().toList());
+        new ArrayList<>(Files.readString(garden.resolve("record/2026.season")).lines().toList());
     Set<String> added = new TreeSet<>();
     for (int i = 0; i <= random.nextInt(6); i++) {
       String fact = fact(random.nextInt(60));
@@ -131,7 +131,7 @@ class GitDocTest {
       Collections.rotate(lines, 1);
     }
     facts.addAll(added);
-    write("record/2027.season", String.join("\n", lines) + "\n");
+    write("record/2026.season", String.join("\n", lines) + "\n");
     return added;
   }
 
@@ -147,10 +147,10 @@ class GitDocTest {
       edit(random, facts);
       git("commit", "-q", "-a", "--allow-empty", "-m", "Other");
       git("merge", "-q", "--no-edit", "other" + merge);
-      List<String> lines = Files.readString(garden.resolve("record/2027.season")).lines().toList();
+      List<String> lines = Files.readString(garden.resolve("record/2026.season")).lines().toList();
       assertThat(lines).as("after merge %d", merge).containsAll(facts);
-      assertThat(lines).contains("2027-05-12 sowed amber-f3, 16 seeds");
-      assertThat(lines).allMatch(l -> l.isEmpty() || l.startsWith("2027-"));
+      assertThat(lines).contains("2026-05-12 sowed amber-f3, 16 seeds");
+      assertThat(lines).allMatch(l -> l.isEmpty() || l.startsWith("2026-"));
     }
     assertThat(facts).hasSizeGreaterThan(20);
     Run check = Run.in(garden, new byte[0], Run.AT_YEARS_END, false, "check", "plan.season");
@@ -164,15 +164,15 @@ class GitDocTest {
     Files.delete(garden.resolve(".gitattributes"));
     commit();
     git("checkout", "-q", "-b", "other");
-    write("record/2027.season", fact(1) + "\n");
+    write("record/2026.season", fact(1) + "\n");
     git("commit", "-q", "-a", "-m", "One");
     git("checkout", "-q", "main");
-    write("record/2027.season", fact(2) + "\n");
+    write("record/2026.season", fact(2) + "\n");
     git("commit", "-q", "-a", "-m", "Other");
     assertThat(run("git", "merge", "-q", "--no-edit", "other").exit).isNotZero();
     Run check = Run.in(garden, "check", "plan.season");
     assertThat(check.exit()).isEqualTo(1);
-    assertThat(check.out()).contains("2027.season");
+    assertThat(check.out()).contains("2026.season");
   }
 
   @Test

@@ -22,13 +22,13 @@ class KilledWriterTest {
   @Test
   void whatWasWrittenStays() throws IOException, InterruptedException {
     Random random = new Random(20270708);
-    Path file = folder.resolve("2027.season");
+    Path file = folder.resolve("2026.season");
     long least = 0;
     for (int kill = 0; kill < KILLS; kill++) {
       long told = least + writeUntilKilled(random);
       List<String> lines = Files.exists(file) ? Files.readString(file).lines().toList() : List.of();
       for (int i = 0; i < lines.size(); i++) {
-        assertThat(lines.get(i)).isEqualTo("2027-07-08 note \"" + (i + 1) + "\"");
+        assertThat(lines.get(i)).isEqualTo("2026-07-08 note \"" + (i + 1) + "\"");
       }
       assertThat((long) lines.size()).as("after kill %d", kill).isBetween(told, told + 1);
       assertThat(lines.isEmpty() || Files.readString(file).endsWith("\"\n")).isTrue();

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class MainTest {
   private static final String SITE =
-      "season 2027\nsite hill\n  place 44 N, 72 W\n  time zone America/New_York\n"
+      "season 2026\nsite hill\n  place 44 N, 72 W\n  time zone America/New_York\n"
           + "  last frost 18 May\n  first frost 27 September\n";
 
   @TempDir Path folder;

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 class NextSeasonCommandTest {
   private static final String PLAN =
       """
-      season 2027
+      season 2026
       include "record"
       site home
         place 44.21 N, 72.58 W
@@ -26,11 +26,11 @@ class NextSeasonCommandTest {
       line ember
         is a muskmelon
         purpose to keep
-      lot ember-2025
+      lot ember-2024
         of ember
         seeds 60
-        harvested 2025
-      grow ember-2025
+        harvested 2024
+      grow ember-2024
         in south
         plants 6, 60 cm apart
       """;
@@ -42,7 +42,7 @@ class NextSeasonCommandTest {
     Files.writeString(folder.resolve("plan.season"), PLAN);
     Files.createDirectory(folder.resolve("record"));
     Files.writeString(
-        folder.resolve("record/2027.season"), "2027-05-20 sowed ember-2025, 10 seeds\n");
+        folder.resolve("record/2026.season"), "2026-05-20 sowed ember-2024, 10 seeds\n");
   }
 
   private Run next(String... more) {
@@ -65,7 +65,7 @@ class NextSeasonCommandTest {
     assertThat(run.exit()).isZero();
     String printed = next("-o", "-").out();
     assertThat(Files.readString(folder.resolve("next.season"))).isEqualTo(printed);
-    assertThat(printed).contains("season 2028\n", "include \"record\"\n", "  seeds          50\n");
+    assertThat(printed).contains("season 2027\n", "include \"record\"\n", "  seeds          50\n");
     assertThat(names()).containsExactly("next.season", "plan.season", "record");
   }
 

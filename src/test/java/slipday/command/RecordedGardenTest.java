@@ -36,17 +36,17 @@ class RecordedGardenTest {
     write(
         "kitchen.csv",
         "Day,Vine,Net kg,Brix,Taste (of 10),Remark",
-        "2027-08-29,tern-amber-f3 plant 2,1.38,11.9,7,last of it",
-        "2027-08-30,tern-amber-f3 plant 4,1.52,,6,",
-        "2027-08-31,tern-amber-f3 plant 40,1.2,,,",
+        "2026-08-29,tern-amber-f3 plant 2,1.38,11.9,7,last of it",
+        "2026-08-30,tern-amber-f3 plant 4,1.52,,6,",
+        "2026-08-31,tern-amber-f3 plant 40,1.2,,,",
         "31.8.2027,tern-amber-f3 plant 5,1.3,,,");
     write(
         "pollen.csv",
         "day;lot;mother;father;tag",
-        "2027-07-20;ropewalk-2024;3;5;23E",
-        "2027-07-21;ropewalk-2024;5;2;25B",
-        "2027-07-21;ropewalk-2024;6;2;26D");
-    write("sizes.csv", "day;fruit;weight kg;tin kg", "2027-10-20;41A;1,62;0,17");
+        "2026-07-20;ropewalk-2023;3;5;23E",
+        "2026-07-21;ropewalk-2023;5;2;25B",
+        "2026-07-21;ropewalk-2023;6;2;26D");
+    write("sizes.csv", "day;fruit;weight kg;tin kg", "2026-10-20;41A;1,62;0,17");
   }
 
   private void write(String file, String... lines) throws IOException {
@@ -60,12 +60,12 @@ class RecordedGardenTest {
     String pollen = "--columns 'date=day,planting=lot,plant=mother,by plant=father,tag=tag'";
     transcript(
         "recorded-record.txt",
-        "slipday record recorded.season 2027-08-29 note tern-amber-f3, '\"the last week of it\"'",
-        "slipday record recorded.season 2027-08-29 note tern-amber-f3, '\"the last week of it\"'",
-        "slipday record recorded.season 2027-08-29 took 3Q",
-        "slipday record recorded.season 2027-08-29 picked 3B, full slip, 1.2 kg",
-        "slipday record recorded.season 2028-08-29 took 3B",
-        "slipday record plan.season 2027-08-29 note '\"no folder of a record is taken in\"'",
+        "slipday record recorded.season 2026-08-29 note tern-amber-f3, '\"the last week of it\"'",
+        "slipday record recorded.season 2026-08-29 note tern-amber-f3, '\"the last week of it\"'",
+        "slipday record recorded.season 2026-08-29 took 3Q",
+        "slipday record recorded.season 2026-08-29 picked 3B, full slip, 1.2 kg",
+        "slipday record recorded.season 2027-08-29 took 3B",
+        "slipday record plan.season 2026-08-29 note '\"no folder of a record is taken in\"'",
         "slipday record recorded.season --from kitchen.csv " + kitchen,
         "slipday record recorded.season --from kitchen.csv --skip-bad " + kitchen,
         "slipday record recorded.season --from kitchen.csv --skip-bad " + kitchen,
@@ -84,13 +84,13 @@ class RecordedGardenTest {
     transcript(
         "recorded-seed.txt",
         "slipday lots recorded.season",
-        "slipday lots recorded.season tern-amber-f4-10A ropewalk-amber-32B swap-table-2026",
-        "slipday lots recorded.season tern-amber-f4-10A ropewalk-2027 --labels",
+        "slipday lots recorded.season tern-amber-f4-10A ropewalk-amber-32B swap-table-2025",
+        "slipday lots recorded.season tern-amber-f4-10A ropewalk-2026 --labels",
         "slipday lots recorded.season tern-amber-f3 --plants 12",
         "slipday lots recorded.season tern-amber-f5",
         "slipday descent recorded.season tern-amber-f4-10A",
         "slipday descent recorded.season ropewalk-amber-24B --with tern-amber-f4-10A",
-        "slipday descent recorded.season ropewalk-2027",
+        "slipday descent recorded.season ropewalk-2026",
         "slipday descent recorded.season 32B",
         "slipday descent recorded.season tern-amber-f3 plant 12",
         "slipday descent recorded.season 99Z",
@@ -102,8 +102,8 @@ class RecordedGardenTest {
   void nextSeason() {
     transcript(
         "recorded-next.txt",
-        "slipday next-season recorded.season -o 2028.season",
-        "slipday next-season recorded.season -o 2028.season");
+        "slipday next-season recorded.season -o 2027.season",
+        "slipday next-season recorded.season -o 2027.season");
   }
 
   private void transcript(String file, String... commands) {

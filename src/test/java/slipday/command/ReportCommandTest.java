@@ -19,7 +19,7 @@ class ReportCommandTest {
   @TempDir Path folder;
 
   private static String page(String plan) {
-    Run run = Run.in(Path.of(""), "report", plan, "--date", "2027-07-08");
+    Run run = Run.in(Path.of(""), "report", plan, "--date", "2026-07-08");
     assertThat(run.exit()).isNotEqualTo(Exit.UNUSABLE);
     return run.out();
   }
@@ -65,7 +65,7 @@ class ReportCommandTest {
   void namesFullOfMarkupAreText() throws IOException {
     Path plan = folder.resolve("plan.season");
     Files.writeString(plan, Hostile.PLAN);
-    Run run = Run.in(folder, "report", "plan.season", "--date", "2027-07-08");
+    Run run = Run.in(folder, "report", "plan.season", "--date", "2026-07-08");
     assertThat(run.exit()).as(run.err()).isNotEqualTo(Exit.UNUSABLE);
     assertThat(run.out()).contains("&lt;script&gt;").doesNotContain(Hostile.SCRIPT, "<img");
     List<String> scripts =
@@ -83,7 +83,7 @@ class ReportCommandTest {
 
   @Test
   void withoutASeasonThereIsNoPage() throws IOException {
-    Files.writeString(folder.resolve("plan.season"), "season 2027\nbed x\nbed x\n");
+    Files.writeString(folder.resolve("plan.season"), "season 2026\nbed x\nbed x\n");
     Run run = Run.in(folder, "report", "plan.season", "-o", "page.html");
     assertThat(run.exit()).isEqualTo(Exit.FINDINGS);
     assertThat(run.err()).contains("name-twice");

@@ -38,12 +38,12 @@ class ReportInBrowserTest {
   @BeforeAll
   static void writeThePages() throws IOException {
     browser = Browser.start();
-    page = written("plans/tern-hollow/recorded.season", "page.html", "2027-07-20");
-    planned = written("plans/tern-hollow/plan.season", "planned.html", "2027-07-08");
-    muddle = written("plans/tern-hollow/muddle.season", "muddle.html", "2027-07-08");
+    page = written("plans/tern-hollow/recorded.season", "page.html", "2026-07-20");
+    planned = written("plans/tern-hollow/plan.season", "planned.html", "2026-07-08");
+    muddle = written("plans/tern-hollow/muddle.season", "muddle.html", "2026-07-08");
     Path plan = folder.resolve("hostile.season");
     Files.writeString(plan, Hostile.PLAN);
-    hostile = written(plan.toString(), "hostile.html", "2027-07-08");
+    hostile = written(plan.toString(), "hostile.html", "2026-07-08");
   }
 
   private static Path written(String plan, String name, String day) throws IOException {

@@ -8,7 +8,7 @@ import java.util.Map;
 
 /** A command run in memory, in a folder. */
 record Run(int exit, String out, String err) {
-  /** The last hour of 2027, by the clock of a run that must repeat. */
+  /** The last hour of 2026, by the clock of a run that must repeat. */
   static final Map<String, String> AT_YEARS_END = Map.of("SOURCE_DATE_EPOCH", "1830294000");
 
   static Run in(Path folder, String... args) {

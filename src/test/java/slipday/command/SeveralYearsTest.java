@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A folder that holds the records of several years, read by the plan of one of them. */
 class SeveralYearsTest {
-  /** The end of 2030. */
+  /** The end of 2029. */
   private static final Map<String, String> LATER = Map.of("SOURCE_DATE_EPOCH", "1924000000");
 
   private static final String GARDEN =
@@ -30,15 +30,15 @@ class SeveralYearsTest {
       line rope
         is a muskmelon
         purpose to keep
-      lot rope-2024
+      lot rope-2023
         of rope
         seeds 60
-        harvested 2024
+        harvested 2023
       """;
 
   private static final String GROW =
       """
-      grow rope-2026 as rope
+      grow rope-2025 as rope
         in south
         plants 6, 60 cm apart
         flowers cover the chosen
@@ -48,23 +48,23 @@ class SeveralYearsTest {
 
   private static final List<String> RECORD =
       List.of(
-          "2026-05-10 sowed rope-2024 as old-rope, 12 seeds",
-          "2026-07-08 sibbed old-rope plant 2 by plant 3, tag 3A",
-          "2026-07-09 sibbed old-rope plant 4 by plant 3, tag 4A",
-          "2026-08-25 picked 3A, full slip",
-          "2027-01-08 saved 3A of 2026, 80 seeds, into rope-2026",
-          "2026-09-08 saved 4A, 20 seeds, into rope-2026",
-          "2027-02-01 given away rope-2026, 10 seeds, to a neighbour",
-          "2027-05-12 sowed rope-2026 as rope, 14 seeds",
-          "2027-05-20 emerged rope, 9 seedlings",
-          "2027-07-10 sibbed rope plant 1 by plant 2, tag 3A",
-          "2027-07-11 sibbed rope plant 4 by plant 2, tag 4A",
-          "2027-08-28 picked 3A, full slip",
-          "2027-08-28 picked 4A, full slip",
-          "2027-08-30 saved 3A, 150 seeds, into rope-2027",
-          "2027-08-30 saved 4A, 90 seeds, into rope-2027",
-          "2028-01-20 given away rope-2027, 40 seeds",
-          "2028-02-20 note 3A of 2027, \"the best of two years\"");
+          "2025-05-10 sowed rope-2023 as old-rope, 12 seeds",
+          "2025-07-08 sibbed old-rope plant 2 by plant 3, tag 3A",
+          "2025-07-09 sibbed old-rope plant 4 by plant 3, tag 4A",
+          "2025-08-25 picked 3A, full slip",
+          "2026-01-08 saved 3A of 2025, 80 seeds, into rope-2025",
+          "2025-09-08 saved 4A, 20 seeds, into rope-2025",
+          "2026-02-01 given away rope-2025, 10 seeds, to a neighbour",
+          "2026-05-12 sowed rope-2025 as rope, 14 seeds",
+          "2026-05-20 emerged rope, 9 seedlings",
+          "2026-07-10 sibbed rope plant 1 by plant 2, tag 3A",
+          "2026-07-11 sibbed rope plant 4 by plant 2, tag 4A",
+          "2026-08-28 picked 3A, full slip",
+          "2026-08-28 picked 4A, full slip",
+          "2026-08-30 saved 3A, 150 seeds, into rope-2026",
+          "2026-08-30 saved 4A, 90 seeds, into rope-2026",
+          "2027-01-20 given away rope-2026, 40 seeds",
+          "2027-02-20 note 3A of 2026, \"the best of two years\"");
 
   @TempDir Path folder;
 
@@ -74,7 +74,7 @@ class SeveralYearsTest {
         folder.resolve("plan.season"),
         "season " + season + "\n" + GARDEN.formatted(place, spring(place), autumn(place)) + more);
     Files.createDirectories(folder.resolve("record"));
-    for (int year = 2024; year < 2030; year++) {
+    for (int year = 2023; year < 2029; year++) {
       String start = year + "-";
       String lines =
           String.join("\n", record.stream().filter(l -> l.startsWith(start)).toList()) + "\n";
@@ -107,80 +107,80 @@ class SeveralYearsTest {
 
   @Test
   void aLotIsFollowedFromFruitToPacketToBedToFruit() throws IOException {
-    garden("2027", "44 N", GROW, RECORD);
+    garden("2026", "44 N", GROW, RECORD);
     assertThat(run("check", "plan.season").out()).doesNotContain("error");
-    assertThat(lot("rope-2026").get("seedsLeft").asInt()).isEqualTo(100 - 10 - 14);
-    assertThat(lot("rope-2026").get("harvested").asInt()).isEqualTo(2026);
-    assertThat(lot("rope-2027").get("seedsLeft").asInt()).isEqualTo(240 - 40);
-    assertThat(run("descent", "plan.season", "rope-2027").out())
-        .contains("rope plant 1", "old-rope plant 2 of 2026", "old-rope plant 4 of 2026");
-    assertThat(run("descent", "plan.season", "3A", "of", "2026").out())
-        .contains("Descent of seed of 3A of 2026");
+    assertThat(lot("rope-2025").get("seedsLeft").asInt()).isEqualTo(100 - 10 - 14);
+    assertThat(lot("rope-2025").get("harvested").asInt()).isEqualTo(2025);
+    assertThat(lot("rope-2026").get("seedsLeft").asInt()).isEqualTo(240 - 40);
+    assertThat(run("descent", "plan.season", "rope-2026").out())
+        .contains("rope plant 1", "old-rope plant 2 of 2025", "old-rope plant 4 of 2025");
+    assertThat(run("descent", "plan.season", "3A", "of", "2025").out())
+        .contains("Descent of seed of 3A of 2025");
   }
 
   @Test
   void theYearAfterReadsTheSameRecords() throws IOException {
-    garden("2028", "44 N", GROW.replace("rope-2026", "rope-2027"), RECORD);
+    garden("2027", "44 N", GROW.replace("rope-2025", "rope-2026"), RECORD);
     assertThat(run("check", "plan.season").out()).doesNotContain("error");
-    assertThat(lot("rope-2026").get("seedsLeft").asInt()).isEqualTo(100 - 10 - 14);
-    assertThat(lot("rope-2027").get("seedsLeft").asInt()).isEqualTo(240 - 40);
+    assertThat(lot("rope-2025").get("seedsLeft").asInt()).isEqualTo(100 - 10 - 14);
+    assertThat(lot("rope-2026").get("seedsLeft").asInt()).isEqualTo(240 - 40);
   }
 
   @Test
   void whatOnlyAnOldPlanKnewIsAskedFor() throws IOException {
     List<String> record = new java.util.ArrayList<>(RECORD);
-    record.replaceAll(l -> l.replace("sowed rope-2026 as rope", "sowed rope"));
-    garden("2027", "44 N", GROW, record);
+    record.replaceAll(l -> l.replace("sowed rope-2025 as rope", "sowed rope"));
+    garden("2026", "44 N", GROW, record);
     assertThat(run("check", "plan.season").out())
-        .contains("planting-known-here-only", "`2027-05-12 sowed rope-2026 as rope, 14 seeds`");
-    garden("2028", "44 N", GROW.replace("rope-2026", "rope-2027"), record);
+        .contains("planting-known-here-only", "`2026-05-12 sowed rope-2025 as rope, 14 seeds`");
+    garden("2027", "44 N", GROW.replace("rope-2025", "rope-2026"), record);
     assertThat(run("check", "plan.season").out())
-        .contains("Nothing called `rope` grows in 2027.", "`sowed LOT as rope`");
+        .contains("Nothing called `rope` grows in 2026.", "`sowed LOT as rope`");
   }
 
   @Test
   void aTagBelongsToItsSeason() throws IOException {
     List<String> record = new java.util.ArrayList<>(RECORD);
-    record.add("2028-03-01 looked at 3A, sound");
-    garden("2027", "44 N", GROW, record);
+    record.add("2027-03-01 looked at 3A, sound");
+    garden("2026", "44 N", GROW, record);
     assertThat(run("check", "plan.season").out())
-        .contains("No fruit of 2028 carries the tag `3A`.", "Write `3A of 2027`.");
+        .contains("No fruit of 2027 carries the tag `3A`.", "Write `3A of 2026`.");
   }
 
   @Test
   void inTheSouthASeasonCrossesTheNewYear() throws IOException {
     garden(
-        "2027-28",
+        "2026-27",
         "44 S",
         GROW,
         List.of(
-            "2026-11-10 sowed rope-2024 as old-rope, 12 seeds",
-            "2027-01-08 sibbed old-rope plant 2 by plant 3, tag 3A",
-            "2027-03-25 picked 3A, full slip",
-            "2027-08-08 saved 3A of 2026-27, 80 seeds, into rope-2026",
-            "2027-11-12 sowed rope-2026 as rope, 14 seeds",
-            "2028-01-10 sibbed rope plant 1 by plant 2, tag 3A",
-            "2028-08-01 given away rope-2026, 6 seeds"));
+            "2025-11-10 sowed rope-2023 as old-rope, 12 seeds",
+            "2026-01-08 sibbed old-rope plant 2 by plant 3, tag 3A",
+            "2026-03-25 picked 3A, full slip",
+            "2026-08-08 saved 3A of 2025-26, 80 seeds, into rope-2025",
+            "2026-11-12 sowed rope-2025 as rope, 14 seeds",
+            "2027-01-10 sibbed rope plant 1 by plant 2, tag 3A",
+            "2027-08-01 given away rope-2025, 6 seeds"));
     assertThat(run("check", "plan.season").out()).doesNotContain("error");
-    assertThat(lot("rope-2026").get("seedsLeft").asInt()).isEqualTo(80 - 14 - 6);
-    assertThat(run("descent", "plan.season", "3A", "of", "2026-27").out())
-        .contains("old-rope plant 2 of 2026-27");
+    assertThat(lot("rope-2025").get("seedsLeft").asInt()).isEqualTo(80 - 14 - 6);
+    assertThat(run("descent", "plan.season", "3A", "of", "2025-26").out())
+        .contains("old-rope plant 2 of 2025-26");
   }
 
   @Test
   void moreCannotBeSownThanWasSavedTheYearBefore() throws IOException {
     List<String> record = new java.util.ArrayList<>(RECORD);
-    record.remove("2027-05-12 sowed rope-2026 as rope, 14 seeds");
-    record.add("2027-05-12 sowed rope-2026 as rope, 91 seeds");
-    garden("2027", "44 N", GROW, record);
+    record.remove("2026-05-12 sowed rope-2025 as rope, 14 seeds");
+    record.add("2026-05-12 sowed rope-2025 as rope, 91 seeds");
+    garden("2026", "44 N", GROW, record);
     assertThat(run("check", "plan.season").out())
-        .contains("`rope-2026` had 90 seeds left, and 91 were taken from it.");
+        .contains("`rope-2025` had 90 seeds left, and 91 were taken from it.");
   }
 
   /** The next tags that {@code slipday tags --check} gives hold, and a slip in one shows. */
   @Test
   void aSlipInACheckedTagShows() throws IOException {
-    garden("2027", "44 N", GROW, RECORD.subList(0, 8));
+    garden("2026", "44 N", GROW, RECORD.subList(0, 8));
     Run tags = run("tags", "plan.season", "--check", "--count", "4");
     List<String> free =
         List.of(tags.out().lines().skip(1).findFirst().orElseThrow().trim().split(" +"));
@@ -188,12 +188,12 @@ class SeveralYearsTest {
     assertThat(free).containsExactly("rope", "1AD", "1BB", "1C9", "1D7");
     List<String> record = new java.util.ArrayList<>(RECORD.subList(0, 8));
     for (String tag : List.of("1AD", "1BB", "1C9")) {
-      record.add("2027-07-10 sibbed rope plant 1 by plant 2, tag " + tag);
+      record.add("2026-07-10 sibbed rope plant 1 by plant 2, tag " + tag);
     }
-    garden("2027", "44 N", GROW, record);
+    garden("2026", "44 N", GROW, record);
     assertThat(run("check", "plan.season").out()).doesNotContain("tag-check-wrong");
-    record.add("2027-07-11 sibbed rope plant 1 by plant 2, tag 1D8");
-    garden("2027", "44 N", GROW, record);
+    record.add("2026-07-11 sibbed rope plant 1 by plant 2, tag 1D8");
+    garden("2026", "44 N", GROW, record);
     assertThat(run("check", "plan.season").out())
         .contains("tag-check-wrong", "`1D8`", "`1D7` would be right");
   }

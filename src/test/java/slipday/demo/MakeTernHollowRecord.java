@@ -10,7 +10,7 @@ import java.util.Map;
 import slipday.demo.FruitKind.Spread;
 
 /**
- * Makes the invented record of the example garden's season 2027, the same bytes every time: what
+ * Makes the invented record of the example garden's season 2026, the same bytes every time: what
  * two gardeners wrote down, a file each. Run its {@code main} in the project's folder to write them
  * anew.
  *
@@ -22,11 +22,11 @@ public final class MakeTernHollowRecord {
   public static final Path FOLDER = Path.of("plans/tern-hollow/record");
 
   private static final long SEED = 20;
-  private static final String ALMA = "alma-2027.season";
-  private static final String JORY = "jory-2027.season";
+  private static final String ALMA = "alma-2026.season";
+  private static final String JORY = "jory-2026.season";
   private static final String AMBER = "tern-amber-f3";
   private static final String OLDER = "tern-amber-f2";
-  private static final String ROPE = "ropewalk-2024";
+  private static final String ROPE = "ropewalk-2023";
   private static final LocalDate COUNTING = day(11, 13);
 
   private static final FruitKind AMBER_FRUIT =
@@ -128,7 +128,7 @@ public final class MakeTernHollowRecord {
   }
 
   private static LocalDate day(int month, int day) {
-    return LocalDate.of(2027, month, day);
+    return LocalDate.of(2026, month, day);
   }
 
   private void alma(LocalDate date, String text, Object... values) {
@@ -140,8 +140,8 @@ public final class MakeTernHollowRecord {
   }
 
   private void winter() {
-    jory(day(2, 24), "tested oak-stair-2025, 18 of 20 seeds");
-    jory(day(2, 24), "tested sandbank-2025, 17 of 20 seeds");
+    jory(day(2, 24), "tested oak-stair-2024, 18 of 20 seeds");
+    jory(day(2, 24), "tested sandbank-2024, 17 of 20 seeds");
     jory(day(3, 1), "note \"the seed box stands in the north room now, in a tin with rice\"");
   }
 
@@ -227,12 +227,12 @@ public final class MakeTernHollowRecord {
       boolean sib = sibs.stream().anyMatch(m -> m.tag().equals(fruit.tag()));
       LocalDate date = fruit.date().plusDays(chance.from(1, 4));
       if (sib) {
-        alma(date, "saved %s, %d seeds, into ropewalk-2027", fruit.tag(), fruit.seeds());
+        alma(date, "saved %s, %d seeds, into ropewalk-2026", fruit.tag(), fruit.seeds());
       } else {
         crossed(fruit, date);
       }
     }
-    alma(day(9, 5), "dried ropewalk-2027");
+    alma(day(9, 5), "dried ropewalk-2026");
     patch.kitchen(day(7, 22), 28);
   }
 
@@ -269,41 +269,41 @@ public final class MakeTernHollowRecord {
 
   /** Grown to be eaten, or to see what they are; one plant of the packet was bitter. */
   private void tasted() {
-    Patch lantern = new Patch(diary, chance, ALMA, "winter-lantern-2025", LANTERN_FRUIT, 0, 3);
+    Patch lantern = new Patch(diary, chance, ALMA, "winter-lantern-2024", LANTERN_FRUIT, 0, 3);
     lantern.raise(day(5, 4), 6, 5, day(6, 1));
     lantern.flower(day(6, 16), day(6, 28));
     lantern.kitchen(day(8, 18), 25);
-    alma(day(9, 14), "note winter-lantern-2025, \"keeps, but tastes of little this far north\"");
-    Patch swap = new Patch(diary, chance, ALMA, "swap-table-2026", SWAP_FRUIT, 0, 3);
+    alma(day(9, 14), "note winter-lantern-2024, \"keeps, but tastes of little this far north\"");
+    Patch swap = new Patch(diary, chance, ALMA, "swap-table-2025", SWAP_FRUIT, 0, 3);
     swap.raise(day(5, 11), 6, 6, day(6, 1));
     swap.flower(day(6, 15), day(6, 26));
-    alma(day(7, 28), "tasted swap-table-2026 plant 1, clean");
-    alma(day(7, 28), "tasted swap-table-2026 plant 2, bitter");
-    alma(day(7, 28), "tasted swap-table-2026 plant 3, clean");
+    alma(day(7, 28), "tasted swap-table-2025 plant 1, clean");
+    alma(day(7, 28), "tasted swap-table-2025 plant 2, bitter");
+    alma(day(7, 28), "tasted swap-table-2025 plant 3, clean");
     swap.rogued(2, day(7, 28), "bitter");
     swap.kitchen(day(8, 1), 20);
   }
 
   private void squash() {
-    Patch sandbank = new Patch(diary, chance, JORY, "sandbank-2025", SANDBANK_FRUIT, 41, 6);
+    Patch sandbank = new Patch(diary, chance, JORY, "sandbank-2024", SANDBANK_FRUIT, 41, 6);
     sandbank.raise(day(5, 11), 12, 9, day(6, 1));
     sandbank.flower(day(6, 27), day(7, 5));
     sandbank.pollinate(day(7, 7), false, 2, 4, 0.55);
-    stored(sandbank, "sandbank-2027", "cellar, top shelf");
+    stored(sandbank, "sandbank-2026", "cellar, top shelf");
     sandbank.kitchen(day(9, 6), 12);
-    jory(day(9, 19), "weighed sandbank-2025, 4 fruits, 12 lb 9 oz");
-    Patch stair = new Patch(diary, chance, JORY, "oak-stair-2025", STAIR_FRUIT, 51, 6);
+    jory(day(9, 19), "weighed sandbank-2024, 4 fruits, 12 lb 9 oz");
+    Patch stair = new Patch(diary, chance, JORY, "oak-stair-2024", STAIR_FRUIT, 51, 6);
     stair.raise(day(5, 11), 11, 10, day(6, 1));
     stair.flower(day(6, 23), day(7, 1));
     stair.died(4, day(7, 22), "vine borer");
     stair.pollinate(day(7, 3), false, 2, 4, 0.55);
-    stored(stair, "oak-stair-2027", "cellar, second shelf");
+    stored(stair, "oak-stair-2026", "cellar, second shelf");
     stair.kitchen(day(8, 25), 14);
-    Patch cheese = new Patch(diary, chance, JORY, "mill-cheese-2026", CHEESE_FRUIT, 0, 3);
+    Patch cheese = new Patch(diary, chance, JORY, "mill-cheese-2025", CHEESE_FRUIT, 0, 3);
     cheese.raise(day(4, 27), 6, 6, day(6, 1));
     cheese.flower(day(6, 14), day(6, 23));
     cheese.kitchen(day(9, 8), 10);
-    jory(day(9, 20), "stored mill-cheese-2026, \"cellar floor, on straw\"");
+    jory(day(9, 20), "stored mill-cheese-2025, \"cellar floor, on straw\"");
   }
 
   /** Marked squash lies some weeks before its seed is taken; some of it does not keep. */
@@ -321,23 +321,23 @@ public final class MakeTernHollowRecord {
   }
 
   private void cucumbers() {
-    Patch kettle = new Patch(diary, chance, JORY, "kettle-green-2025", KETTLE_FRUIT, 61, 6);
+    Patch kettle = new Patch(diary, chance, JORY, "kettle-green-2024", KETTLE_FRUIT, 61, 6);
     kettle.raise(day(5, 11), 10, 8, day(6, 1));
     kettle.flower(day(6, 12), day(6, 20));
     kettle.pollinate(day(6, 22), false, 1, 3, 0.7);
     for (Patch.Picked fruit : kettle.pick()) {
       jory(
           fruit.date().plusDays(7),
-          "saved %s, %d seeds, into kettle-green-2027",
+          "saved %s, %d seeds, into kettle-green-2026",
           fruit.tag(),
           fruit.seeds());
     }
-    jory(day(8, 30), "dried kettle-green-2027");
+    jory(day(8, 30), "dried kettle-green-2026");
     for (int week = 0; week < 5; week++) {
       int fruits = chance.from(9, 16);
       jory(
           day(7, 2).plusWeeks(week),
-          "picked kettle-green-2025, %d fruits, %d g",
+          "picked kettle-green-2024, %d fruits, %d g",
           fruits,
           fruits * 96 + chance.from(-40, 40));
     }
@@ -345,34 +345,34 @@ public final class MakeTernHollowRecord {
 
   /** Corn and tomatoes are left to the wind and to themselves. */
   private void openPollinated() {
-    jory(day(5, 20), "sowed lantern-row-2026, 120 seeds");
-    jory(day(6, 1), "emerged lantern-row-2026, 88 seedlings");
-    jory(day(7, 17), "first male flowers lantern-row-2026");
-    jory(day(7, 19), "first fruiting flowers lantern-row-2026");
-    jory(day(8, 6), "picked lantern-row-2026, 34 fruits, flavour 8 of 10");
+    jory(day(5, 20), "sowed lantern-row-2025, 120 seeds");
+    jory(day(6, 1), "emerged lantern-row-2025, 88 seedlings");
+    jory(day(7, 17), "first male flowers lantern-row-2025");
+    jory(day(7, 19), "first fruiting flowers lantern-row-2025");
+    jory(day(8, 6), "picked lantern-row-2025, 34 fruits, flavour 8 of 10");
     jory(
         day(9, 12),
-        "saved lantern-row-2026, 2600 seeds, into lantern-row-2027, generation OP, isolated");
-    jory(day(10, 10), "dried lantern-row-2027");
-    jory(day(4, 20), "sowed brick-lane-2025, 9 seeds");
-    jory(day(4, 27), "emerged brick-lane-2025, 8 seedlings");
-    jory(day(6, 1), "planted out brick-lane-2025, 5 plants");
-    jory(day(6, 18), "first fruiting flowers brick-lane-2025");
-    jory(day(8, 3), "picked brick-lane-2025, 11 fruits, 1.9 kg, flavour 7 of 10");
-    jory(day(8, 17), "picked brick-lane-2025, 23 fruits, 3.8 kg");
+        "saved lantern-row-2025, 2600 seeds, into lantern-row-2026, generation OP, isolated");
+    jory(day(10, 10), "dried lantern-row-2026");
+    jory(day(4, 20), "sowed brick-lane-2024, 9 seeds");
+    jory(day(4, 27), "emerged brick-lane-2024, 8 seedlings");
+    jory(day(6, 1), "planted out brick-lane-2024, 5 plants");
+    jory(day(6, 18), "first fruiting flowers brick-lane-2024");
+    jory(day(8, 3), "picked brick-lane-2024, 11 fruits, 1.9 kg, flavour 7 of 10");
+    jory(day(8, 17), "picked brick-lane-2024, 23 fruits, 3.8 kg");
     jory(
         day(8, 21),
-        "saved brick-lane-2025, 380 seeds, into brick-lane-2027, generation OP, isolated");
-    jory(day(9, 1), "dried brick-lane-2027");
+        "saved brick-lane-2024, 380 seeds, into brick-lane-2026, generation OP, isolated");
+    jory(day(9, 1), "dried brick-lane-2026");
   }
 
   private void autumn() {
     jory(day(10, 4), "note \"first frost on the roofs, the garden an hour later\"");
     jory(day(11, 1), "dropped swap-table, one plant of three was bitter");
-    alma(COUNTING, "counted ropewalk-2027, 1980 seeds");
-    jory(COUNTING, "counted sandbank-2027, 1510 seeds");
-    alma(day(11, 20), "given away ropewalk-2027, 60 seeds, to a neighbour");
-    jory(day(12, 4), "tested ropewalk-2027, 47 of 50 seeds");
-    jory(day(12, 4), "tested kettle-green-2027, 24 of 25 seeds");
+    alma(COUNTING, "counted ropewalk-2026, 1980 seeds");
+    jory(COUNTING, "counted sandbank-2026, 1510 seeds");
+    alma(day(11, 20), "given away ropewalk-2026, 60 seeds, to a neighbour");
+    jory(day(12, 4), "tested ropewalk-2026, 47 of 50 seeds");
+    jory(day(12, 4), "tested kettle-green-2026, 24 of 25 seeds");
   }
 }

@@ -71,7 +71,7 @@ final class Editor implements LanguageClient, AutoCloseable {
     OutputStream fromServer = Channels.newOutputStream(back.sink());
     InputStream editorReads = Channels.newInputStream(back.source());
     EditorServer ours =
-        new EditorServer("test", () -> LocalDate.of(2030, 1, 1), fault -> log.add(fault));
+        new EditorServer("test", () -> LocalDate.of(2029, 1, 1), fault -> log.add(fault));
     serving = new Thread(() -> goodbye = ours.serve(serverReads, fromServer), "server");
     serving.start();
     Launcher<LanguageServer> launcher =

@@ -36,7 +36,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class EditorServerTest {
   static final String PLAN =
       """
-      season 2027
+      season 2026
 
       include "record"
 
@@ -59,8 +59,8 @@ class EditorServerTest {
         of             tern-amber
         generation     F3
         seeds          140
-        harvested      2026
-        tested         44 of 50 in 2027
+        harvested      2025
+        tested         44 of 50 in 2026
 
       grow tern-amber-f3
         in             long-south
@@ -72,9 +72,9 @@ class EditorServerTest {
       """;
   private static final String RECORD =
       """
-      2027-05-12 sowed tern-amber-f3, 16 seeds
-      2027-07-08 selfed tern-amber-f3 plant 3, tag 3A
-      2027-07-15 took 3A
+      2026-05-12 sowed tern-amber-f3, 16 seeds
+      2026-07-08 selfed tern-amber-f3 plant 3, tag 3A
+      2026-07-15 took 3A
       """;
 
   @TempDir Path folder;
@@ -87,7 +87,7 @@ class EditorServerTest {
     folder = folder.toRealPath();
     plan = Files.writeString(folder.resolve("plan.season"), PLAN);
     Files.createDirectories(folder.resolve("record"));
-    record = Files.writeString(folder.resolve("record/2027.season"), RECORD);
+    record = Files.writeString(folder.resolve("record/2026.season"), RECORD);
     editor = new Editor();
     editor.open(plan);
   }
@@ -130,7 +130,7 @@ class EditorServerTest {
   @Test
   void aContradictionPointsAtBothLines() {
     editor.open(record);
-    editor.type(record, RECORD + "2027-07-15 failed 3A\n");
+    editor.type(record, RECORD + "2026-07-15 failed 3A\n");
     Diagnostic wrong =
         editor
             .await(record, all -> all.stream().anyMatch(d -> !d.getRelatedInformation().isEmpty()))
@@ -162,8 +162,8 @@ class EditorServerTest {
   void hoverTellsTheStoryOfATag() {
     editor.open(record);
     assertThat(hover(record, "3A").getContents().getRight().getValue())
-        .contains("2027-07-08 selfed")
-        .contains("2027-07-15 took");
+        .contains("2026-07-08 selfed")
+        .contains("2026-07-15 took");
   }
 
   private Hover hover(Path path, String words) {
@@ -245,12 +245,12 @@ class EditorServerTest {
   @Test
   void completesTheRecord() {
     editor.open(record);
-    editor.type(record, RECORD + "2027-07-20 ");
-    assertThat(editor.complete(record, editor.at(record, "2027-07-20 ", true)))
+    editor.type(record, RECORD + "2026-07-20 ");
+    assertThat(editor.complete(record, editor.at(record, "2026-07-20 ", true)))
         .contains("selfed", "first male flowers", "picked");
-    editor.type(record, RECORD + "2027-08-20 picked ");
+    editor.type(record, RECORD + "2026-08-20 picked ");
     assertThat(editor.complete(record, editor.at(record, "picked ", true))).contains("3A");
-    editor.type(record, RECORD + "2027-08-20 picked 3A, 1.6 ");
+    editor.type(record, RECORD + "2026-08-20 picked 3A, 1.6 ");
     assertThat(editor.complete(record, editor.at(record, "1.6 ", true))).contains("kg", "lb");
   }
 
@@ -372,7 +372,7 @@ class EditorServerTest {
   void aBrokenPlanNeverTakesItDown() {
     Random random = new Random(20270708);
     String junk =
-        "{}()\"#,%°\t\n 0.5kg 3A 2027-02-30 grow in selfed include \"plan.season\" \uD83D";
+        "{}()\"#,%°\t\n 0.5kg 3A 2026-02-30 grow in selfed include \"plan.season\" \uD83D";
     for (int i = 0; i < 40; i++) {
       StringBuilder text = new StringBuilder(PLAN);
       for (int cut = 0; cut < 6; cut++) {

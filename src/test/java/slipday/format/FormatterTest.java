@@ -46,8 +46,8 @@ class FormatterTest {
 
   @Test
   void valuesStandInOneColumn() {
-    assertThat(format("bed a\nsize 3 m x 1 m\n\tgrew   squash  in 2025"))
-        .isEqualTo("bed a\n  size           3 m x 1 m\n  grew           squash in 2025\n");
+    assertThat(format("bed a\nsize 3 m x 1 m\n\tgrew   squash  in 2024"))
+        .isEqualTo("bed a\n  size           3 m x 1 m\n  grew           squash in 2024\n");
     assertThat(format("site a\ncolder than the station by 1 C"))
         .isEqualTo("site a\n  colder than the station by 1 C\n");
   }
@@ -83,14 +83,14 @@ class FormatterTest {
   void blocksArePartedByOneEmptyLine() {
     assertThat(
             format(
-                "\n\nseason 2027\ninclude \"a\"\n\n\n\ninclude \"b\"\nbed a\nbed b\n\n\nbed c\n\n\n"))
-        .isEqualTo("season 2027\ninclude \"a\"\n\ninclude \"b\"\n\nbed a\n\nbed b\n\nbed c\n");
+                "\n\nseason 2026\ninclude \"a\"\n\n\n\ninclude \"b\"\nbed a\nbed b\n\n\nbed c\n\n\n"))
+        .isEqualTo("season 2026\ninclude \"a\"\n\ninclude \"b\"\n\nbed a\n\nbed b\n\nbed c\n");
   }
 
   @Test
   void anEmptyLineWithinABlockStays() {
-    assertThat(format("lot a\n\n\n  seeds 3\n\n  harvested 2024"))
-        .isEqualTo("lot a\n\n  seeds          3\n\n  harvested      2024\n");
+    assertThat(format("lot a\n\n\n  seeds 3\n\n  harvested 2023"))
+        .isEqualTo("lot a\n\n  seeds          3\n\n  harvested      2023\n");
   }
 
   @Test
@@ -121,8 +121,8 @@ class FormatterTest {
 
   @Test
   void datedLinesStandAtTheEdge() {
-    assertThat(format("bed a\n  2027-08-19   picked 3A ,full slip,1.62 kg"))
-        .isEqualTo("bed a\n2027-08-19 picked 3A, full slip, 1.62 kg\n");
+    assertThat(format("bed a\n  2026-08-19   picked 3A ,full slip,1.62 kg"))
+        .isEqualTo("bed a\n2026-08-19 picked 3A, full slip, 1.62 kg\n");
   }
 
   @Test

@@ -14,11 +14,11 @@ import slipday.app.Pipeline;
 
 class NextSeasonTest {
   private static final Path FOLDER = Path.of("/garden");
-  private static final LocalDate TODAY = LocalDate.of(2027, 12, 31);
+  private static final LocalDate TODAY = LocalDate.of(2026, 12, 31);
 
   private static final String HEAD =
       """
-      season 2027
+      season 2026
       site home
         place 44.21 N, 72.58 W
         time zone America/New_York
@@ -31,23 +31,23 @@ class NextSeasonTest {
       line ember
         is a muskmelon
         purpose to keep
-      lot ember-2025
+      lot ember-2024
         of ember
         seeds 60
-        harvested 2025
+        harvested 2024
         keep back 12 seeds
       line brine
         is a sweet-corn
         purpose to keep
-      lot brine-2026
+      lot brine-2025
         of brine
         seeds 300
-        harvested 2026
+        harvested 2025
       """;
 
   private static final String EMBER =
       """
-      grow ember-2025
+      grow ember-2024
         in east
         plants 6, 60 cm apart
         plant out on 5 June
@@ -58,7 +58,7 @@ class NextSeasonTest {
 
   private static final String BRINE =
       """
-      grow brine-2026
+      grow brine-2025
         in west
         plants 20, 30 cm apart
         sow on 20 May
@@ -87,10 +87,10 @@ class NextSeasonTest {
   @Test
   void familiesChangePlaces() {
     String text = next(HEAD + EMBER + BRINE).text();
-    assertThat(text).contains("grow ember-2025\n  in             west\n");
-    assertThat(text).contains("grow brine-2026\n  in             east\n");
-    assertThat(text).contains("  grew           muskmelon in 2027\n");
-    assertThat(text).contains("  grew           sweet-corn in 2027\n");
+    assertThat(text).contains("grow ember-2024\n  in             west\n");
+    assertThat(text).contains("grow brine-2025\n  in             east\n");
+    assertThat(text).contains("  grew           muskmelon in 2026\n");
+    assertThat(text).contains("  grew           sweet-corn in 2026\n");
     assertThat(text).doesNotContain("To decide: The family");
   }
 
@@ -98,7 +98,7 @@ class NextSeasonTest {
   void whatCanNotMoveStaysAndSaysSo() {
     String small = HEAD.replaceFirst("bed west\n  size 8 m x 2 m", "bed west\n  size 1 m x 1 m");
     NextPlan.Draft draft = next(small + EMBER);
-    assertThat(draft.text()).contains("grow ember-2025\n  in             east\n");
+    assertThat(draft.text()).contains("grow ember-2024\n  in             east\n");
     assertThat(draft.open())
         .extracting(f -> f.rule())
         .contains("same-family-again")
@@ -109,8 +109,8 @@ class NextSeasonTest {
   /** Where it would come back as soon, it stays. */
   @Test
   void nothingMovesWithoutGain() {
-    String years = HEAD.replaceFirst("bed west\n", "bed west\n  grew muskmelon in 2027\n");
-    assertThat(next(years + EMBER).text()).contains("grow ember-2025\n  in             east\n");
+    String years = HEAD.replaceFirst("bed west\n", "bed west\n  grew muskmelon in 2026\n");
+    assertThat(next(years + EMBER).text()).contains("grow ember-2024\n  in             east\n");
   }
 
   @Test
@@ -121,24 +121,24 @@ class NextSeasonTest {
   /** 60 less 10 sown are 50, of which 12 are kept back. */
   @Test
   void seedIsCountedAndSomeKeptBack() {
-    NextPlan.Draft draft = next(HEAD + EMBER + "2027-05-20 sowed ember-2025, 10 seeds\n");
+    NextPlan.Draft draft = next(HEAD + EMBER + "2026-05-20 sowed ember-2024, 10 seeds\n");
     assertThat(draft.text()).contains("  seeds          50\n");
     NextSeason.Sown sown = draft.next().plantings().get(0);
     assertThat(sown.plants()).isEqualTo(6);
     assertThat(sown.remnant()).contains(50 - sown.toSow());
-    NextPlan.Draft little = next(HEAD + EMBER + "2027-05-20 sowed ember-2025, 42 seeds\n");
+    NextPlan.Draft little = next(HEAD + EMBER + "2026-05-20 sowed ember-2024, 42 seeds\n");
     NextSeason.Sown fewer = little.next().plantings().get(0);
     assertThat(fewer.plants()).isBetween(1, 5);
     assertThat(fewer.remnant().orElseThrow()).isGreaterThanOrEqualTo(12);
-    NextPlan.Draft none = next(HEAD + EMBER + "2027-05-20 sowed ember-2025, 50 seeds\n");
+    NextPlan.Draft none = next(HEAD + EMBER + "2026-05-20 sowed ember-2024, 50 seeds\n");
     assertThat(none.next().plantings()).isEmpty();
-    assertThat(none.text()).contains("# > ember-2025: no seed of it can be spared.");
+    assertThat(none.text()).contains("# > ember-2024: no seed of it can be spared.");
   }
 
   /** What the next season's record already took is taken off by its own plan, not twice. */
   @Test
   void seedOfTheNextSeasonIsNotTakenOffTwice() {
-    NextPlan.Draft draft = next(HEAD + EMBER + "2028-02-10 tested ember-2025, 9 of 10 seeds\n");
+    NextPlan.Draft draft = next(HEAD + EMBER + "2027-02-10 tested ember-2024, 9 of 10 seeds\n");
     assertThat(draft.text()).contains("  seeds          60\n");
   }
 
@@ -146,29 +146,29 @@ class NextSeasonTest {
   void linesGoOnFromTheSeedThatWasSaved() {
     String record =
         """
-        2027-07-08 sibbed ember-2025 plant 1 by plant 2, tag 1A
-        2027-08-15 picked 1A, full slip
-        2027-08-18 saved 1A, 200 seeds, into ember-2027
+        2026-07-08 sibbed ember-2024 plant 1 by plant 2, tag 1A
+        2026-08-15 picked 1A, full slip
+        2026-08-18 saved 1A, 200 seeds, into ember-2026
         """;
     NextPlan.Draft draft = next(HEAD + EMBER + record);
-    assertThat(draft.next().plantings()).extracting(NextSeason.Sown::name).contains("ember-2027");
+    assertThat(draft.next().plantings()).extracting(NextSeason.Sown::name).contains("ember-2026");
     assertThat(draft.text())
-        .contains("grow ember-2027\n", "# --- Recorded in plan.season")
-        .contains("2027-08-18 saved 1A, 200 seeds, into ember-2027\n")
-        .doesNotContain("grow ember-2025");
+        .contains("grow ember-2026\n", "# --- Recorded in plan.season")
+        .contains("2026-08-18 saved 1A, 200 seeds, into ember-2026\n")
+        .doesNotContain("grow ember-2024");
   }
 
   @Test
   void aDroppedLineIsLeftOutUntilItIsSownAgain() {
-    String dropped = "2027-10-01 dropped ember, \"no taste\"\n";
+    String dropped = "2026-10-01 dropped ember, \"no taste\"\n";
     NextPlan.Draft draft = next(HEAD + EMBER + BRINE + dropped);
     assertThat(draft.text())
-        .doesNotContain("grow ember-2025")
-        .contains("# > ember-2025: the line was dropped on 2027-10-01: no taste.");
-    String earlier = dropped.replace("2027", "2026");
-    assertThat(next(HEAD + EMBER + earlier).text()).contains("grow ember-2025");
+        .doesNotContain("grow ember-2024")
+        .contains("# > ember-2024: the line was dropped on 2026-10-01: no taste.");
+    String earlier = dropped.replace("2026", "2025");
+    assertThat(next(HEAD + EMBER + earlier).text()).contains("grow ember-2024");
     assertThat(next(HEAD + BRINE + earlier).text()).doesNotContain("ember: 60 seeds");
-    assertThat(next(HEAD + BRINE).text()).contains("# > ember: 60 seeds of ember-2025 rest");
+    assertThat(next(HEAD + BRINE).text()).contains("# > ember: 60 seeds of ember-2024 rest");
   }
 
   @Test
@@ -178,42 +178,42 @@ class NextSeasonTest {
         line slate
           is a muskmelon
           purpose on trial
-        lot slate-2026
+        lot slate-2025
           of slate
           seeds 90
-          harvested 2026
-        grow slate-2026
+          harvested 2025
+        grow slate-2025
           in west
           plants 3, 60 cm apart
-          bloom apart from ember-2025
+          bloom apart from ember-2024
         cross ember-slate
-          seed parent ember-2025
-          pollen parent slate-2026
+          seed parent ember-2024
+          pollen parent slate-2025
           fruits 2
         """;
     String record =
         """
-        2027-07-08 sibbed ember-2025 plant 1 by plant 2, tag 1A
-        2027-08-15 picked 1A, full slip
-        2027-08-18 saved 1A, 200 seeds, into ember-2027
+        2026-07-08 sibbed ember-2024 plant 1 by plant 2, tag 1A
+        2026-08-15 picked 1A, full slip
+        2026-08-18 saved 1A, 200 seeds, into ember-2026
         """;
     String text = next(HEAD + EMBER + cross + record).text();
     assertThat(text)
         .contains(
             "cross ember-slate\n"
-                + "  seed parent    ember-2027\n"
-                + "  pollen parent  slate-2026\n"
+                + "  seed parent    ember-2026\n"
+                + "  pollen parent  slate-2025\n"
                 + "  fruits         2\n")
-        .contains("  bloom apart from ember-2027\n");
+        .contains("  bloom apart from ember-2026\n");
     String made =
         """
         line emberslate
           is a muskmelon
-          began 2027, from ember by slate
-        2027-07-10 emasculated ember-2025 plant 3
-        2027-07-11 crossed ember-2025 plant 3 by slate-2026 plant 1, tag 3A
-        2027-08-18 picked 3A, full slip
-        2027-08-20 saved 3A, 150 seeds, into es-f1, of emberslate
+          began 2026, from ember by slate
+        2026-07-10 emasculated ember-2024 plant 3
+        2026-07-11 crossed ember-2024 plant 3 by slate-2025 plant 1, tag 3A
+        2026-08-18 picked 3A, full slip
+        2026-08-20 saved 3A, 150 seeds, into es-f1, of emberslate
         """;
     String grown = next(HEAD + EMBER + cross + record + made).text();
     assertThat(grown).doesNotContain("cross ember-slate").contains("grow es-f1\n");
@@ -231,12 +231,12 @@ class NextSeasonTest {
   @Test
   void pathsAreSeenFromTheNewFile() {
     String plan =
-        HEAD.replace("season 2027\n", "season 2027\ninclude \"record\"\ninclude \"own.season\"\n")
+        HEAD.replace("season 2026\n", "season 2026\ninclude \"record\"\ninclude \"own.season\"\n")
             .replaceAll("(?m)^  (last|first) frost.*\n", "")
             .replace("  time zone", "  weather file \"w.csv\"\n  time zone");
     StringBuilder weather = new StringBuilder("date,low C,high C\n");
     LocalDate.of(2010, 1, 1)
-        .datesUntil(LocalDate.of(2026, 1, 1))
+        .datesUntil(LocalDate.of(2025, 1, 1))
         .forEach(
             d -> {
               long warm = Math.round(-20 * Math.cos(2 * Math.PI * d.getDayOfYear() / 365.0));
@@ -251,8 +251,8 @@ class NextSeasonTest {
             "trait dents\n  scale 0 to 5\n",
             "a/w.csv",
             weather.toString(),
-            "a/record/2027.season",
-            "2027-05-20 sowed ember-2025, 10 seeds\n");
+            "a/record/2026.season",
+            "2026-05-20 sowed ember-2024, 10 seeds\n");
     String text = next(files, "a/plan.season", "b/next.season").text();
     assertThat(text)
         .contains("include \"../a/record\"\n", "weather        file \"../a/w.csv\"\n")
@@ -263,13 +263,13 @@ class NextSeasonTest {
   @Test
   void aSouthernSeasonIsFollowedByOne() {
     String south =
-        HEAD.replace("season 2027", "season 2027-28")
+        HEAD.replace("season 2026", "season 2026-27")
             .replace("44.21 N", "44.21 S")
             .replace("America/New_York", "Pacific/Auckland")
             .replace("18 May, 1 in 10 after 30 May", "18 October, 1 in 10 after 1 November")
             .replace(
                 "27 September, 1 in 10 before 14 September", "20 April, 1 in 10 before 1 April");
     String text = next(south + EMBER.replace("5 June", "20 November")).text();
-    assertThat(text).contains("season 2028-29\n").contains("grew           muskmelon in 2027\n");
+    assertThat(text).contains("season 2027-28\n").contains("grew           muskmelon in 2026\n");
   }
 }

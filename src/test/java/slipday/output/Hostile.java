@@ -6,7 +6,7 @@ public final class Hostile {
 
   public static final String PLAN =
       """
-      season 2027
+      season 2026
 
       # SCRIPT <img src=x onerror=alert(1)>
       site hill "</title>SCRIPT<img src=x onerror=alert(1)>"
@@ -36,12 +36,12 @@ public final class Hostile {
         of             one
         generation     F3
         seeds          140
-        harvested      2026
+        harvested      2025
 
-      lot two-2025
+      lot two-2024
         of             two
         seeds          140
-        harvested      2025
+        harvested      2024
 
       grow one-f3
         in             strip
@@ -51,7 +51,7 @@ public final class Hostile {
         pollinate      self by hand, for 6 fruits
         seed           saved
 
-      grow two-2025
+      grow two-2024
         in             strip
         plants         4, 60 cm apart
         flowers        open

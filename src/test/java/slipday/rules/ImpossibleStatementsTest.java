@@ -15,10 +15,10 @@ class ImpossibleStatementsTest {
       line ropewalk
         is a           muskmelon
 
-      lot ropewalk-2025
+      lot ropewalk-2024
         of             ropewalk
 
-      grow ropewalk-2025
+      grow ropewalk-2024
       """;
 
   private static String site(String latitude, String last, String first) {
@@ -31,7 +31,7 @@ class ImpossibleStatementsTest {
           last frost     %s
           first frost    %s
         """
-        .formatted(latitude.equals("S") ? "2027-28" : "2027", latitude, last, first);
+        .formatted(latitude.equals("S") ? "2026-27" : "2026", latitude, last, first);
   }
 
   @ParameterizedTest
@@ -113,7 +113,7 @@ class ImpossibleStatementsTest {
         .hasSize(1);
     assertThat(
             Plans.of(
-                Plans.check(plan.replace(lot, lot + "  harvested 2026\n")), "date-outside-season"))
+                Plans.check(plan.replace(lot, lot + "  harvested 2025\n")), "date-outside-season"))
         .isEmpty();
   }
 
@@ -121,14 +121,14 @@ class ImpossibleStatementsTest {
   void aSeasonOfTheOtherHalfIsTold() {
     String rule = "season-of-other-half";
     String plan = site("S", "20 October", "5 May") + "\n" + SEED + "  plants 6\n";
-    assertThat(Plans.of(Plans.check(plan.replace("2027-28", "2027")), rule))
+    assertThat(Plans.of(Plans.check(plan.replace("2026-27", "2026")), rule))
         .singleElement()
-        .satisfies(f -> assertThat(f.help()).contains("Write `season 2027-28`"));
+        .satisfies(f -> assertThat(f.help()).contains("Write `season 2026-27`"));
     assertThat(Plans.of(Plans.check(plan), rule)).isEmpty();
     String northern = RulePage.preamble() + "\n" + SEED;
-    assertThat(Plans.of(Plans.check(northern.replace("2027\n", "2027-28\n")), rule))
+    assertThat(Plans.of(Plans.check(northern.replace("2026\n", "2026-27\n")), rule))
         .singleElement()
-        .satisfies(f -> assertThat(f.help()).contains("Write `season 2027`"));
+        .satisfies(f -> assertThat(f.help()).contains("Write `season 2026`"));
   }
 
   @ParameterizedTest
@@ -137,14 +137,14 @@ class ImpossibleStatementsTest {
       value = {
         "tested 44 of 50 in 1999 | The test is older than the seed.",
         "tested 44 of 50 in 2090 | The test is of a year yet to come.",
-        "tested 44 of 50 in 2027 |",
+        "tested 44 of 50 in 2026 |",
       })
   void aTestIsOfSeedThatWasThere(String tested, String message) {
     String plan =
         RulePage.preamble()
             + "\n"
             + SEED.replace(
-                "of             ropewalk\n", "of ropewalk\n  harvested 2025\n  " + tested + "\n");
+                "of             ropewalk\n", "of ropewalk\n  harvested 2024\n  " + tested + "\n");
     assertThat(Plans.of(Plans.check(plan), "date-outside-season"))
         .extracting(Finding::message)
         .isEqualTo(message == null ? List.of() : List.of(message));
@@ -154,8 +154,8 @@ class ImpossibleStatementsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "bloom apart from ropewalk-2025 | 1",
-        "flowers caged with ropewalk-2025 | 1",
+        "bloom apart from ropewalk-2024 | 1",
+        "flowers caged with ropewalk-2024 | 1",
         "flowers caged | 0",
       })
   void nothingIsApartFromItself(String clause, int found) {
@@ -167,14 +167,14 @@ class ImpossibleStatementsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "picked ropewalk-2025 plant 1, 1.62 kg less 0 kg, 12.4 brix | 0",
-        "picked ropewalk-2025 plant 1, 9000 kg | 1",
-        "picked ropewalk-2025 plant 1, 124 brix | 1",
-        "weighed ropewalk-2025 plant 1, 0 kg | 1",
-        "measured ropewalk-2025 plant 1, length 2100 m | 1",
+        "picked ropewalk-2024 plant 1, 1.62 kg less 0 kg, 12.4 brix | 0",
+        "picked ropewalk-2024 plant 1, 9000 kg | 1",
+        "picked ropewalk-2024 plant 1, 124 brix | 1",
+        "weighed ropewalk-2024 plant 1, 0 kg | 1",
+        "measured ropewalk-2024 plant 1, length 2100 m | 1",
       })
   void figuresOfTheRecordAreOfThisWorld(String line, int found) {
-    String plan = RulePage.preamble() + "\n" + SEED + "  plants 8\n2027-08-20 " + line + "\n";
+    String plan = RulePage.preamble() + "\n" + SEED + "  plants 8\n2026-08-20 " + line + "\n";
     assertThat(Plans.of(Plans.check(plan), "impossible-figure")).hasSize(found);
   }
 

@@ -15,7 +15,7 @@ final class InventedWeather {
   private static final double HALF_DAY = 6;
   private static final double WARMEST_DAY = 202;
 
-  private long state = 20270514;
+  private long state = 20260514;
   private double spell;
 
   private InventedWeather() {}

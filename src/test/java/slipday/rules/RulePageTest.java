@@ -22,7 +22,7 @@ class RulePageTest {
   private static final Path PAGES = Path.of("src/main/resources/slipday/rules");
   private static final String WITH_WEATHER =
       """
-      season 2027
+      season 2026
 
       site garden
         place          45 N, 73 W

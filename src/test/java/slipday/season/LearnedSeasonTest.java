@@ -105,12 +105,12 @@ class LearnedSeasonTest {
   void withoutWeatherDaysAreCountedAsDays() {
     Season season =
         byDays(
-            "2026-07-05 selfed amber-f3 plant 3, tag 3A",
-            "2026-08-10 picked 3A, full slip, 1.2 kg",
-            "2026-07-05 selfed amber-f3 plant 4, tag 4A",
-            "2026-08-30 picked 4A, overripe",
-            "2026-07-05 selfed amber-f3 plant 5, tag 5A",
-            "2026-07-30 picked 5A, before ripe");
+            "2025-07-05 selfed amber-f3 plant 3, tag 3A",
+            "2025-08-10 picked 3A, full slip, 1.2 kg",
+            "2025-07-05 selfed amber-f3 plant 4, tag 4A",
+            "2025-08-30 picked 4A, overripe",
+            "2025-07-05 selfed amber-f3 plant 5, tag 5A",
+            "2025-07-30 picked 5A, before ripe");
     Range days = ripeDays(season, "amber-f3");
     assertThat(days.middle()).isCloseTo(38.25, within(1e-9));
     // The spread of a fruit to come: 1/2 of half the variance is known, the rest stays: 3/4.
@@ -120,7 +120,7 @@ class LearnedSeasonTest {
     assertThat(why.get(0)).contains("its own 1 fruit in 1 season count for 50 %");
     assertThat(why)
         .contains(
-            "2026-07-05 selfed amber-f3 plant 3, tag 3A", "2026-08-10 picked 3A, full slip, 1.2 kg")
+            "2025-07-05 selfed amber-f3 plant 3, tag 3A", "2025-08-10 picked 3A, full slip, 1.2 kg")
         .noneMatch(l -> l.contains("4A") || l.contains("5A"))
         .anyMatch(l -> l.contains("ripe 35 to 46 days after pollination"));
     assertThat(ChronoUnit.DAYS.between(first(season), usual(season, "amber-f3", Event.RIPE)))
@@ -151,11 +151,11 @@ class LearnedSeasonTest {
         .anyMatch(l -> l.contains("its own 2 fruits in 2 seasons count for 67 %"));
   }
 
-  /** 2026 is not among the weather years: their mean summer stands in, 20.025 °C. */
+  /** 2025 is not among the weather years: their mean summer stands in, 20.025 °C. */
   @Test
   void whereTheSeasonsWeatherIsNotKnownTheMeanStandsIn() {
     Season season =
-        byYears("2026-07-01 selfed amber-f3 plant 3, tag 3A", "2026-08-11 picked 3A, full slip");
+        byYears("2025-07-01 selfed amber-f3 plant 3, tag 3A", "2025-08-11 picked 3A, full slip");
     double mean = (25 + 17.5 + 18 * 20) / 20 - 10;
     double heat = 42 * mean;
     assertThat(ripeDays(season, "amber-f3").middle())
@@ -178,9 +178,9 @@ class LearnedSeasonTest {
     };
     Season usual = byYears();
     Season taught = byYears(record);
-    assertThat(usual(taught, "amber-f3", Event.PLANT_OUT)).isEqualTo(LocalDate.of(2027, 6, 5));
-    assertThat(first(usual)).isEqualTo(LocalDate.of(2027, 6, 5).plusDays(27));
-    assertThat(first(taught)).isEqualTo(LocalDate.of(2027, 6, 5).plusDays(34));
+    assertThat(usual(taught, "amber-f3", Event.PLANT_OUT)).isEqualTo(LocalDate.of(2026, 6, 5));
+    assertThat(first(usual)).isEqualTo(LocalDate.of(2026, 6, 5).plusDays(27));
+    assertThat(first(taught)).isEqualTo(LocalDate.of(2026, 6, 5).plusDays(34));
     assertThat(usual(taught, "rope-25", Event.FIRST_FRUITING))
         .isEqualTo(usual(usual, "rope-25", Event.FIRST_FRUITING));
     List<String> why =
@@ -207,7 +207,7 @@ class LearnedSeasonTest {
   void howMuchEarlierTheMalesComeIsLearned() {
     Season season =
         byDays(
-            "2026-06-20 first male flowers amber-f3", "2026-06-24 first fruiting flowers amber-f3");
+            "2025-06-20 first male flowers amber-f3", "2025-06-24 first fruiting flowers amber-f3");
     assertThat(ChronoUnit.DAYS.between(usual(season, "amber-f3", Event.FIRST_MALE), first(season)))
         .isEqualTo(7);
     Season usual = byDays();
@@ -219,10 +219,10 @@ class LearnedSeasonTest {
   @Test
   void aPlantingIsNotTaughtByItself() {
     String[] record = {
-      "2027-06-05 planted out amber-f3, 8 plants", "2027-07-20 first fruiting flowers amber-f3"
+      "2026-06-05 planted out amber-f3, 8 plants", "2026-07-20 first fruiting flowers amber-f3"
     };
     Season season = byDays(record);
-    assertThat(first(season)).isEqualTo(LocalDate.of(2027, 7, 20));
+    assertThat(first(season)).isEqualTo(LocalDate.of(2026, 7, 20));
     assertThat(
             season
                 .planting("amber-f3")
@@ -231,7 +231,7 @@ class LearnedSeasonTest {
                 .orElseThrow()
                 .reason()
                 .says())
-        .isEqualTo("2027-07-20 first fruiting flowers amber-f3");
+        .isEqualTo("2026-07-20 first fruiting flowers amber-f3");
   }
 
   /** Melons share one figure of take; squash would not. Emasculated crosses have their own. */
@@ -239,18 +239,18 @@ class LearnedSeasonTest {
   void allThatShareAFigureOfTakeTeachIt() {
     Season season =
         byDays(
-            "2026-07-05 selfed amber-f3 plant 3, tag 3A",
-            "2026-07-12 took 3A",
-            "2026-07-05 sibbed rope-25 plant 1 by plant 2, tag R1",
-            "2026-07-12 took R1",
-            "2026-07-04 emasculated rope-25 plant 2",
-            "2026-07-05 crossed rope-25 plant 2 by amber-f3 plant 1, tag X1",
-            "2026-07-12 failed X1");
+            "2025-07-05 selfed amber-f3 plant 3, tag 3A",
+            "2025-07-12 took 3A",
+            "2025-07-05 sibbed rope-25 plant 1 by plant 2, tag R1",
+            "2025-07-12 took R1",
+            "2025-07-04 emasculated rope-25 plant 2",
+            "2025-07-05 crossed rope-25 plant 2 by amber-f3 plant 1, tag X1",
+            "2025-07-12 failed X1");
     Reasoned<Double> take = season.pollinations().get(0).take();
     // 15 % worth 20 flowers, and two that took on two vines: 5 of 22.
     assertThat(take.value()).isCloseTo(5.0 / 22, within(1e-9));
     assertThat(lines(take.reason()))
-        .contains("2026-07-12 took R1")
-        .doesNotContain("2026-07-12 failed X1");
+        .contains("2025-07-12 took R1")
+        .doesNotContain("2025-07-12 failed X1");
   }
 }

@@ -23,7 +23,7 @@ final class Plans {
   /** An invented site; its beds lie wide apart. */
   static final String SITE =
       """
-      season 2027
+      season 2026
       site somewhere
         place 44 N, 72 W
         time zone America/New_York

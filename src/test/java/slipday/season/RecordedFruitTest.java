@@ -81,13 +81,13 @@ class RecordedFruitTest {
   void theFirstFruitPickedInItsTimeIsTheDayItWasRipe() {
     Season season =
         season(
-            "2027-07-05 selfed amber-f3 plant 1, tag 1A",
-            "2027-07-06 selfed amber-f3 plant 2, tag 2A",
-            "2027-08-01 picked 2A, before ripe",
-            "2027-08-08 picked 1A, full slip");
+            "2026-07-05 selfed amber-f3 plant 1, tag 1A",
+            "2026-07-06 selfed amber-f3 plant 2, tag 2A",
+            "2026-08-01 picked 2A, before ripe",
+            "2026-08-08 picked 1A, full slip");
     for (Event event : List.of(Event.RIPE, Event.SEED_RIPE)) {
       Reasoned<DateSpread> ripe = date(season, "amber-f3", event).orElseThrow();
-      assertThat(ripe.value()).isEqualTo(DateSpread.decided(LocalDate.of(2027, 8, 8)));
+      assertThat(ripe.value()).isEqualTo(DateSpread.decided(LocalDate.of(2026, 8, 8)));
       assertThat(ripe.reason().basis()).isEqualTo(Basis.RECORD);
     }
   }
@@ -97,22 +97,22 @@ class RecordedFruitTest {
   void whereSeedFillsLaterOnlyMarkedFruitTellsOfIt() {
     Season season =
         season(
-            "2027-07-05 sibbed pickle-26 plant 1 by plant 2, tag P1",
-            "2027-07-20 picked pickle-26, 6 fruits, 0.8 kg",
-            "2027-08-28 picked P1");
+            "2026-07-05 sibbed pickle-26 plant 1 by plant 2, tag P1",
+            "2026-07-20 picked pickle-26, 6 fruits, 0.8 kg",
+            "2026-08-28 picked P1");
     assertThat(date(season, "pickle-26", Event.RIPE).orElseThrow().value().usual())
-        .contains(LocalDate.of(2027, 7, 20));
+        .contains(LocalDate.of(2026, 7, 20));
     assertThat(date(season, "pickle-26", Event.SEED_RIPE).orElseThrow().value().usual())
-        .contains(LocalDate.of(2027, 8, 28));
+        .contains(LocalDate.of(2026, 8, 28));
   }
 
   @Test
   void aMarkedFruitIsExpectedFromItsOwnPollination() {
     Season season =
         season(
-            "2027-07-05 selfed amber-f3 plant 1, tag 1A",
-            "2027-07-25 selfed amber-f3 plant 2, tag 2A",
-            "2027-07-06 sibbed pickle-26 plant 1 by plant 2, tag P1");
+            "2026-07-05 selfed amber-f3 plant 1, tag 1A",
+            "2026-07-25 selfed amber-f3 plant 2, tag 2A",
+            "2026-07-06 sibbed pickle-26 plant 1 by plant 2, tag P1");
     assertThat(season.fruits()).extracting(MarkedFruit::tag).containsExactly("1A", "P1", "2A");
     // Muskmelon: ripe 35 to 46 days after pollination, by calendar days without weather.
     for (MarkedFruit fruit : List.of(season.fruits().get(0), season.fruits().get(2))) {
@@ -123,19 +123,19 @@ class RecordedFruitTest {
     }
     MarkedFruit cucumber = season.fruits().get(1);
     assertThat(cucumber.ripens()).isEqualTo(Event.SEED_RIPE);
-    assertThat(cucumber.expected().value().early()).contains(LocalDate.of(2027, 8, 15));
+    assertThat(cucumber.expected().value().early()).contains(LocalDate.of(2026, 8, 15));
   }
 
   @Test
   void aPickedFruitIsNoMoreExpected() {
-    Season before = season("2027-07-05 selfed amber-f3 plant 1, tag 1A", "2027-07-12 took 1A");
+    Season before = season("2026-07-05 selfed amber-f3 plant 1, tag 1A", "2026-07-12 took 1A");
     assertThat(chores(before, ChoreKind.LOOK_AT_FRUIT, "amber-f3").get(0).description())
         .anyMatch(s -> s.contains("1A, pollinated 5 July, from 9 August, usually 15 August"));
     Season after =
         season(
-            "2027-07-05 selfed amber-f3 plant 1, tag 1A",
-            "2027-07-12 took 1A",
-            "2027-08-08 picked 1A, full slip");
+            "2026-07-05 selfed amber-f3 plant 1, tag 1A",
+            "2026-07-12 took 1A",
+            "2026-08-08 picked 1A, full slip");
     assertThat(after.fruits()).noneMatch(MarkedFruit::hangs);
     assertThat(chores(after, ChoreKind.LOOK_AT_FRUIT, "amber-f3").get(0).description())
         .noneMatch(s -> s.contains("1A"));
@@ -147,8 +147,8 @@ class RecordedFruitTest {
     PollinationPlan two =
         plan(
             season(
-                "2027-07-05 selfed amber-f3 plant 1, tag 1A",
-                "2027-07-05 selfed amber-f3 plant 2, tag 2A"),
+                "2026-07-05 selfed amber-f3 plant 1, tag 1A",
+                "2026-07-05 selfed amber-f3 plant 2, tag 2A"),
             "amber-f3");
     assertThat(two.waiting()).isEqualTo(2);
     assertThat(two.left()).isEqualTo(4);
@@ -159,10 +159,10 @@ class RecordedFruitTest {
 
   @Test
   void pollinationGoesOnAfterTheLastThatWasDone() {
-    PollinationPlan plan = plan(season("2027-07-20 selfed amber-f3 plant 1, tag 1A"), "amber-f3");
-    assertThat(plan.from()).contains(LocalDate.of(2027, 7, 21));
-    assertThat(plan.flowersOn(LocalDate.of(2027, 7, 20))).isZero();
-    assertThat(plan.flowersOn(LocalDate.of(2027, 7, 21))).isEqualTo(plan.aMorning());
+    PollinationPlan plan = plan(season("2026-07-20 selfed amber-f3 plant 1, tag 1A"), "amber-f3");
+    assertThat(plan.from()).contains(LocalDate.of(2026, 7, 21));
+    assertThat(plan.flowersOn(LocalDate.of(2026, 7, 20))).isZero();
+    assertThat(plan.flowersOn(LocalDate.of(2026, 7, 21))).isEqualTo(plan.aMorning());
     assertThat(plan.flowersOn(plan.until().orElseThrow().plusDays(1))).isZero();
   }
 
@@ -170,8 +170,8 @@ class RecordedFruitTest {
   private static String[] set(int... plants) {
     Stream.Builder<String> lines = Stream.builder();
     for (int i = 0; i < plants.length; i++) {
-      lines.add("2027-07-0" + (5 + i) + " selfed amber-f3 plant " + plants[i] + ", tag T" + i);
-      lines.add("2027-07-1" + (3 + i) + " took T" + i);
+      lines.add("2026-07-0" + (5 + i) + " selfed amber-f3 plant " + plants[i] + ", tag T" + i);
+      lines.add("2026-07-1" + (3 + i) + " took T" + i);
     }
     return lines.build().toArray(String[]::new);
   }
@@ -211,10 +211,10 @@ class RecordedFruitTest {
   void fruitOfALostPlantIsWantedAgain() {
     for (String loss :
         List.of(
-            "2027-07-25 rogued amber-f3 plant 3, netted fruit",
-            "2027-07-25 off-type seen amber-f3 plant 3, netted fruit",
-            "2027-07-25 tasted amber-f3 plant 3, bitter",
-            "2027-07-25 died amber-f3 plant 3, wilt")) {
+            "2026-07-25 rogued amber-f3 plant 3, netted fruit",
+            "2026-07-25 off-type seen amber-f3 plant 3, netted fruit",
+            "2026-07-25 tasted amber-f3 plant 3, bitter",
+            "2026-07-25 died amber-f3 plant 3, wilt")) {
       PollinationPlan plan = plan(season(and(set(1, 2, 3, 3), loss)), "amber-f3");
       assertThat(plan.set()).as(loss).isEqualTo(2);
       assertThat(plan.left()).as(loss).isEqualTo(2);
@@ -225,29 +225,29 @@ class RecordedFruitTest {
             season(
                 and(
                     set(1, 2, 3, 3),
-                    "2027-08-10 picked T2, full slip",
-                    "2027-08-11 picked T3, full slip",
-                    "2027-08-12 died amber-f3 plant 3, wilt")),
+                    "2026-08-10 picked T2, full slip",
+                    "2026-08-11 picked T3, full slip",
+                    "2026-08-12 died amber-f3 plant 3, wilt")),
             "amber-f3");
     assertThat(picked.set()).isEqualTo(4);
   }
 
   @Test
   void aTakeThatWaitsIsCheckedThoughNothingMoreIsPollinated() {
-    Season season = season(and(set(1, 2, 3, 3), "2027-07-16 selfed amber-f3 plant 4, tag 4A"));
+    Season season = season(and(set(1, 2, 3, 3), "2026-07-16 selfed amber-f3 plant 4, tag 4A"));
     assertThat(chores(season, ChoreKind.POLLINATE, "amber-f3")).isEmpty();
     assertThat(chores(season, ChoreKind.CHECK_TAKE, "amber-f3"))
         .singleElement()
-        .satisfies(c -> assertThat(c.time().lastDay()).isEqualTo(LocalDate.of(2027, 7, 23)));
+        .satisfies(c -> assertThat(c.time().lastDay()).isEqualTo(LocalDate.of(2026, 7, 23)));
   }
 
   @Test
   void seedThatIsTakenIsNotToBeTaken() {
     String[] picked = {
-      "2027-07-05 sibbed pickle-26 plant 1 by plant 2, tag P1", "2027-08-28 picked P1"
+      "2026-07-05 sibbed pickle-26 plant 1 by plant 2, tag P1", "2026-08-28 picked P1"
     };
     assertThat(chores(season(picked), ChoreKind.TAKE_SEED, "pickle-26")).isNotEmpty();
-    Season saved = season(and(picked, "2027-09-05 saved P1, 120 seeds, into pickle-27"));
+    Season saved = season(and(picked, "2026-09-05 saved P1, 120 seeds, into pickle-27"));
     assertThat(chores(saved, ChoreKind.TAKE_SEED, "pickle-26")).isEmpty();
   }
 
@@ -255,12 +255,12 @@ class RecordedFruitTest {
   void nothingIsExpectedOfPlantsThatAreGone() {
     Season season =
         season(
-            "2027-06-05 planted out amber-f3, 5 plants",
-            "2027-06-12 died amber-f3, 3 plants, cutworms",
-            "2027-06-13 died amber-f3 plant 4, cutworms",
-            "2027-06-14 died amber-f3 plant 5, cutworms");
+            "2026-06-05 planted out amber-f3, 5 plants",
+            "2026-06-12 died amber-f3, 3 plants, cutworms",
+            "2026-06-13 died amber-f3 plant 4, cutworms",
+            "2026-06-14 died amber-f3 plant 5, cutworms");
     PlantingSeason amber = season.planting("amber-f3").orElseThrow();
-    assertThat(amber.gone().orElseThrow().value()).isEqualTo(LocalDate.of(2027, 6, 14));
+    assertThat(amber.gone().orElseThrow().value()).isEqualTo(LocalDate.of(2026, 6, 14));
     assertThat(amber.dates()).containsKeys(Event.SOW, Event.PLANT_OUT);
     assertThat(amber.dates()).doesNotContainKeys(Event.FIRST_FRUITING, Event.RIPE);
     assertThat(season.pollinations()).noneMatch(p -> p.subject().equals("amber-f3"));
@@ -279,11 +279,11 @@ class RecordedFruitTest {
   void aBloomThatWasCutShortEndsThatDay() {
     Season season =
         season(
-            "2027-07-01 first fruiting flowers amber-f3",
-            "2027-07-03 selfed amber-f3 plant 1, tag 1A",
-            "2027-07-15 died amber-f3, 8 plants, hail");
+            "2026-07-01 first fruiting flowers amber-f3",
+            "2026-07-03 selfed amber-f3 plant 1, tag 1A",
+            "2026-07-15 died amber-f3, 8 plants, hail");
     assertThat(date(season, "amber-f3", Event.BLOOM_ENDS).orElseThrow().value().usual())
-        .contains(LocalDate.of(2027, 7, 14));
+        .contains(LocalDate.of(2026, 7, 14));
     assertThat(date(season, "amber-f3", Event.RIPE)).isEmpty();
     assertThat(season.fruits()).isEmpty();
   }

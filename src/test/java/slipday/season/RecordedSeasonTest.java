@@ -37,7 +37,7 @@ class RecordedSeasonTest {
             is a muskmelon
           lot amber-f3
             of amber
-          lot rope-2024
+          lot rope-2023
             of rope
           grow amber-f3
             in one
@@ -45,35 +45,35 @@ class RecordedSeasonTest {
             start indoors, 3 weeks before planting out
             flowers cover the chosen
             pollinate self by hand, for 8 fruits
-          grow rope-2024
+          grow rope-2023
             in two
             plants 6, 60 cm apart
             start indoors, 3 weeks before planting out
             flowers cover the chosen
           cross rope-amber
-            seed parent rope-2024
+            seed parent rope-2023
             pollen parent amber-f3
             fruits 2
           """;
 
   private static final List<String> RECORD =
       List.of(
-          "2027-05-14 sowed amber-f3, 16 seeds",
-          "2027-05-22 emerged amber-f3, 14 seedlings",
-          "2027-06-09 planted out amber-f3, 12 plants",
-          "2027-06-30 died amber-f3, 2 plants, cutworms",
-          "2027-07-04 first male flowers amber-f3",
-          "2027-07-15 first fruiting flowers amber-f3",
-          "2027-07-16 selfed amber-f3 plant 3, tag 3A",
-          "2027-07-16 selfed amber-f3 plant 4, tag 4A",
-          "2027-07-17 selfed amber-f3 plant 4, tag 4B",
-          "2027-07-16 emasculated rope-2024 plant 1",
-          "2027-07-17 crossed rope-2024 plant 1 by amber-f3 plant 3, tag 1C",
-          "2027-07-23 took 3A",
-          "2027-07-23 failed 4A",
-          "2027-07-24 took 4B",
-          "2027-07-24 failed 1C",
-          "2027-08-22 picked 3A, full slip, 1.62 kg less 0.17 kg, 12.4 brix");
+          "2026-05-14 sowed amber-f3, 16 seeds",
+          "2026-05-22 emerged amber-f3, 14 seedlings",
+          "2026-06-09 planted out amber-f3, 12 plants",
+          "2026-06-30 died amber-f3, 2 plants, cutworms",
+          "2026-07-04 first male flowers amber-f3",
+          "2026-07-15 first fruiting flowers amber-f3",
+          "2026-07-16 selfed amber-f3 plant 3, tag 3A",
+          "2026-07-16 selfed amber-f3 plant 4, tag 4A",
+          "2026-07-17 selfed amber-f3 plant 4, tag 4B",
+          "2026-07-16 emasculated rope-2023 plant 1",
+          "2026-07-17 crossed rope-2023 plant 1 by amber-f3 plant 3, tag 1C",
+          "2026-07-23 took 3A",
+          "2026-07-23 failed 4A",
+          "2026-07-24 took 4B",
+          "2026-07-24 failed 1C",
+          "2026-08-22 picked 3A, full slip, 1.62 kg less 0.17 kg, 12.4 brix");
 
   private static Season season(String... record) {
     return Plans.season(PLAN + String.join("\n", record) + "\n");
@@ -96,11 +96,11 @@ class RecordedSeasonTest {
     Season season = recorded();
     Map<Event, String> told =
         Map.of(
-            Event.SOW, "2027-05-14",
-            Event.EMERGED, "2027-05-22",
-            Event.PLANT_OUT, "2027-06-09",
-            Event.FIRST_MALE, "2027-07-04",
-            Event.FIRST_FRUITING, "2027-07-15");
+            Event.SOW, "2026-05-14",
+            Event.EMERGED, "2026-05-22",
+            Event.PLANT_OUT, "2026-06-09",
+            Event.FIRST_MALE, "2026-07-04",
+            Event.FIRST_FRUITING, "2026-07-15");
     told.forEach(
         (event, day) -> {
           Reasoned<DateSpread> date = date(season, "amber-f3", event);
@@ -115,29 +115,29 @@ class RecordedSeasonTest {
   /** By calendar days, what follows first flowers moves by as many days as they do. */
   @Example
   void theDaysAfterRecordedFlowersMoveWithThem() {
-    Season early = season("2027-07-10 first fruiting flowers amber-f3");
-    Season late = season("2027-07-15 first fruiting flowers amber-f3");
+    Season early = season("2026-07-10 first fruiting flowers amber-f3");
+    Season late = season("2026-07-15 first fruiting flowers amber-f3");
     for (Event event : List.of(Event.RIPE, Event.BLOOM_ENDS)) {
       assertThat(usual(late, "amber-f3", event))
           .as(event.words())
           .isEqualTo(usual(early, "amber-f3", event).plusDays(5));
     }
-    assertThat(usual(early, "rope-2024", Event.RIPE))
-        .isEqualTo(usual(late, "rope-2024", Event.RIPE));
+    assertThat(usual(early, "rope-2023", Event.RIPE))
+        .isEqualTo(usual(late, "rope-2023", Event.RIPE));
   }
 
   @Example
   void flowersFollowTheMalesThatWereSeen() {
-    Season early = season("2027-06-28 first male flowers amber-f3");
-    Season late = season("2027-07-02 first male flowers amber-f3");
+    Season early = season("2026-06-28 first male flowers amber-f3");
+    Season late = season("2026-07-02 first male flowers amber-f3");
     assertThat(usual(late, "amber-f3", Event.FIRST_FRUITING))
         .isEqualTo(usual(early, "amber-f3", Event.FIRST_FRUITING).plusDays(4));
   }
 
   @Example
   void seedSownOnRecordIsPlantedOutAtItsAge() {
-    Season season = season("2027-05-14 sowed amber-f3");
-    assertThat(usual(season, "amber-f3", Event.PLANT_OUT)).isEqualTo(LocalDate.of(2027, 6, 4));
+    Season season = season("2026-05-14 sowed amber-f3");
+    assertThat(usual(season, "amber-f3", Event.PLANT_OUT)).isEqualTo(LocalDate.of(2026, 6, 4));
   }
 
   private static PollinationPlan selfs(Season season) {
@@ -166,8 +166,8 @@ class RecordedSeasonTest {
     assertThat(worth).isCloseTo(Math.rint(worth), within(1e-6)).isBetween(1.0, 200.0);
     assertThat(plan.take().reason().says()).contains("2 of 3 tagged flowers took here");
     assertThat(lines(plan.take().reason()))
-        .contains("2027-07-23 took 3A", "2027-07-23 failed 4A", "2027-07-24 took 4B")
-        .doesNotContain("2027-07-24 failed 1C");
+        .contains("2026-07-23 took 3A", "2026-07-23 failed 4A", "2026-07-24 took 4B")
+        .doesNotContain("2026-07-24 failed 1C");
     assertThat(cross(recorded()).take().value()).isLessThan(cross(season()).take().value());
   }
 
@@ -186,8 +186,8 @@ class RecordedSeasonTest {
   void enoughIsEnough() {
     List<String> lines = new ArrayList<>();
     for (int i = 1; i <= 8; i++) {
-      lines.add("2027-07-16 selfed amber-f3 plant " + i + ", tag " + i + "A");
-      lines.add("2027-07-23 took " + i + "A");
+      lines.add("2026-07-16 selfed amber-f3 plant " + i + ", tag " + i + "A");
+      lines.add("2026-07-23 took " + i + "A");
     }
     PollinationPlan plan = selfs(season(lines.toArray(String[]::new)));
     assertThat(plan.left()).isZero();
@@ -202,19 +202,19 @@ class RecordedSeasonTest {
     PollinationPlan plan =
         selfs(
             season(
-                "2027-07-16 selfed amber-f3 plant 3, tag 3A",
-                "2027-07-23 took 3A",
-                "2027-07-30 failed 3A"));
+                "2026-07-16 selfed amber-f3 plant 3, tag 3A",
+                "2026-07-23 took 3A",
+                "2026-07-30 failed 3A"));
     assertThat(plan.set()).isZero();
   }
 
   @Example
   void plantsThatDiedBearNoFlowers() {
     PollinationPlan all = selfs(season());
-    PollinationPlan fewer = selfs(season("2027-07-01 died amber-f3, 6 plants, wilt"));
+    PollinationPlan fewer = selfs(season("2026-07-01 died amber-f3, 6 plants, wilt"));
     assertThat(fewer.canCarry() * 2).isEqualTo(all.canCarry());
-    assertThat(lines(fewer.reason())).contains("2027-07-01 died amber-f3, 6 plants, wilt");
-    Season none = season("2027-07-01 died amber-f3, 12 plants, wilt");
+    assertThat(lines(fewer.reason())).contains("2026-07-01 died amber-f3, 6 plants, wilt");
+    Season none = season("2026-07-01 died amber-f3, 12 plants, wilt");
     assertThat(none.pollinations()).noneMatch(PollinationPlan::selfing);
   }
 

@@ -78,7 +78,7 @@ class PlainLinesProperties {
     for (int c = 0; c <= 0x3100; c++) {
       String sign = Character.toString(c);
       holds(
-          sign + " " + sign + "a a" + sign + "a\n1" + sign + "2 -1" + sign + " 2027-05-18" + sign);
+          sign + " " + sign + "a a" + sign + "a\n1" + sign + "2 -1" + sign + " 2026-05-18" + sign);
       holds("\"a" + sign + "b\" # " + sign + "\n#" + sign);
     }
   }

@@ -69,7 +69,7 @@ final class Trip {
     Map<Path, String> overlays = new TreeMap<>();
     texts.forEach((name, text) -> overlays.put(FOLDER.resolve(name), text));
     Pipeline pipeline =
-        new Pipeline(FileTexts.withOverlays(overlays), false, LocalDate.of(2027, 12, 31));
+        new Pipeline(FileTexts.withOverlays(overlays), false, LocalDate.of(2026, 12, 31));
     Checked checked = pipeline.check(FOLDER.resolve(plan), plan);
     findings(checked);
     texts.forEach((name, text) -> formatted(name, text));
@@ -104,7 +104,7 @@ final class Trip {
             new NextPlan.Place(FOLDER.resolve(plan), plan),
             new NextPlan.Place(FOLDER.resolve("the-next.season"), "the-next.season"),
             false,
-            LocalDate.of(2027, 12, 31));
+            LocalDate.of(2026, 12, 31));
     sound(draft.text());
     List<String> before = checked.findings().stream().map(Finding::rule).toList();
     assertThat(draft.open())
@@ -169,7 +169,7 @@ final class Trip {
   private static void calendar(Season season) {
     ChoreBook book = Chores.of(season);
     Json.text(CalendarData.of(PLAN, book));
-    Instant stamp = Instant.parse("2027-01-01T00:00:00Z");
+    Instant stamp = Instant.parse("2026-01-01T00:00:00Z");
     ChoreBook rounds = Gathering.of(book);
     String events = written(rounds, Optional.empty(), new CalendarOptions(false, stamp));
     written(book, Optional.empty(), new CalendarOptions(true, stamp));

@@ -33,7 +33,7 @@ class WholeTripProperties {
 
   private static final List<Map<String, String>> GARDENS =
       List.of(
-          ternHollow("recorded.season", "record/alma-2027.season", "record/jory-2027.season"),
+          ternHollow("recorded.season", "record/alma-2026.season", "record/jory-2026.season"),
           ternHollow("muddle.season"),
           withoutWeather(ternHollow("plan.season")),
           seedRoom());
@@ -65,7 +65,7 @@ class WholeTripProperties {
   private static Map<String, String> seedRoom() {
     Path folder = Path.of("src/test/resources/cases/command/seed-room");
     Map<String, String> texts = new TreeMap<>();
-    for (String name : List.of(FIRST, "record-2026.season", "record-2027.season")) {
+    for (String name : List.of(FIRST, "record-2025.season", "record-2026.season")) {
       texts.put(name, Golden.read(folder.resolve(name)));
     }
     return texts;

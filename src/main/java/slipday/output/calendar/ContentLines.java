@@ -45,7 +45,7 @@ final class ContentLines {
     return character < 0x10000 ? 3 : 4;
   }
 
-  /** The property's name in capitals: {@code DTSTART} of {@code DTSTART;VALUE=DATE:20270508}. */
+  /** The property's name in capitals: {@code DTSTART} of {@code DTSTART;VALUE=DATE:20260508}. */
   static String name(String line) {
     int end = 0;
     while (end < line.length() && line.charAt(end) != ':' && line.charAt(end) != ';') {

@@ -8,7 +8,7 @@ import slipday.season.Season;
 /**
  * The season and the garden a document is about.
  *
- * @param label {@code 2027}, or {@code 2027-28} where it crosses the new year
+ * @param label {@code 2026}, or {@code 2026-27} where it crosses the new year
  * @param weatherYears how many seasons of a weather record it is reckoned with; 0 without one
  */
 public record SeasonData(

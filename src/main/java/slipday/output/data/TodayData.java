@@ -54,8 +54,8 @@ public record TodayData(
   /**
    * Hours by the garden's clock.
    *
-   * @param from such as {@code 2027-07-15T20:25}
-   * @param to such as {@code 2027-07-15T21:00}
+   * @param from such as {@code 2026-07-15T20:25}
+   * @param to such as {@code 2026-07-15T21:00}
    */
   public record HoursData(String from, String to) {
     static HoursData of(ChoreTime time) {

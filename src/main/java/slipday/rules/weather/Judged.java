@@ -60,7 +60,7 @@ record Judged(PlantingSeason season, Condition condition, double chance) {
         .orElseGet(planting::span);
   }
 
-  /** {@code planted out on 1 May 2027}, or sown. */
+  /** {@code planted out on 1 May 2026}, or sown. */
   String when() {
     return (season.indoors() ? "planted out on " : "sown on ") + Words.day(choice().date());
   }

@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * The chores of one garden in one season.
  *
- * @param season its label, such as {@code 2027} or {@code 2027-28}
+ * @param season its label, such as {@code 2026} or {@code 2026-27}
  * @param site the site's name
  * @param title the site's title
  * @param zone whose clock the hours are by

@@ -123,7 +123,7 @@ public final class Gathering {
     return all;
   }
 
-  /** {@code 05:15 to 10:55: oak-stair-2025; 06:15 to 10:55: ropewalk-2024, tern-amber-f3.} */
+  /** {@code 05:15 to 10:55: oak-stair-2024; 06:15 to 10:55: ropewalk-2023, tern-amber-f3.} */
   private static String hours(List<Chore> round) {
     Map<ChoreTime, List<String>> names = new LinkedHashMap<>();
     round.forEach(c -> names.computeIfAbsent(c.time(), t -> new ArrayList<>()).add(c.subject()));

@@ -18,7 +18,7 @@ import slipday.syntax.SeasonParser;
 final class Recorded {
   static final String PLAN =
       """
-      season 2027
+      season 2026
       site somewhere
         place 44 N, 72 W
         time zone America/New_York
@@ -32,11 +32,11 @@ final class Recorded {
         is a muskmelon
       line gem
         is a muskmelon
-        began 2027, from rope by amber
+        began 2026, from rope by amber
       lot amber-f3
         of amber
         seeds 40
-      lot rope-2024
+      lot rope-2023
         of rope
         seeds 60
       grow amber-f3
@@ -46,7 +46,7 @@ final class Recorded {
         flowers cover the chosen
         pollinate self by hand, for 5 fruits
         seed saved
-      grow rope-2024 as rope
+      grow rope-2023 as rope
         in south
         plants 4, 60 cm apart
         start indoors, 3 weeks before planting out

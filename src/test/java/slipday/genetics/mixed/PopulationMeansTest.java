@@ -28,8 +28,8 @@ class PopulationMeansTest {
   /** Side by side, one fruit a plant: the two-sample difference of every textbook. */
   @Test
   void sideBySide() {
-    grow("F2", "2027", 10, 11, 12, 13);
-    grow("F3", "2027", 12, 14, 13);
+    grow("F2", "2026", 10, 11, 12, 13);
+    grow("F3", "2026", 12, 14, 13);
     PopulationMeans.Difference found = means().difference("F3", "F2").value().orElseThrow();
     assertThat(found.value()).isCloseTo(1.5, within(1e-9));
     // Pooled variance (5 + 2) / 5, times 1/4 + 1/3.
@@ -38,12 +38,12 @@ class PopulationMeansTest {
 
   @Test
   void overTwoSeasonsACheckTellsWeatherFromGain() {
-    grow("F2", "2026", 10, 11, 12);
-    grow("F3", "2027", 14, 15, 16);
+    grow("F2", "2025", 10, 11, 12);
+    grow("F3", "2026", 14, 15, 16);
     assertThat(means().difference("F3", "F2").refusal().orElseThrow())
         .contains("not grown beside each other");
-    grow("check", "2026", 8, 9);
-    grow("check", "2027", 11, 12);
+    grow("check", "2025", 8, 9);
+    grow("check", "2026", 11, 12);
     PopulationMeans.Difference found = means().difference("F3", "F2").value().orElseThrow();
     // Four up, three of them the season's.
     assertThat(found.value()).isCloseTo(1, within(1e-9));
@@ -55,7 +55,7 @@ class PopulationMeansTest {
     Random random = new Random(2);
     for (int i = 0; i < 8; i++) {
       double own = 3 * random.nextGaussian();
-      grow(i < 4 ? "F2" : "F3", "2027", own);
+      grow(i < 4 ? "F2" : "F3", "2026", own);
       Measurement first = measured.get(measured.size() - 1);
       for (int fruit = 0; fruit < 9; fruit++) {
         measured.add(
@@ -70,8 +70,8 @@ class PopulationMeansTest {
 
   @Test
   void plantsAllAlikeLeaveNoErrorToJudgeBy() {
-    grow("F2", "2027", 10, 10, 10);
-    grow("F3", "2027", 12, 12, 12);
+    grow("F2", "2026", 10, 10, 10);
+    grow("F3", "2026", 12, 12, 12);
     assertThat(means().difference("F3", "F2").refusal().orElseThrow()).contains("alike");
   }
 }

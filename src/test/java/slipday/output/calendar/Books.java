@@ -16,7 +16,7 @@ import slipday.source.Source;
 /** Chores made by hand, and calendars of them. */
 final class Books {
   static final ZoneId NEW_YORK = ZoneId.of("America/New_York");
-  static final Instant SPRING = Instant.parse("2027-04-01T09:30:00Z");
+  static final Instant SPRING = Instant.parse("2026-04-01T09:30:00Z");
 
   private Books() {}
 
@@ -26,7 +26,7 @@ final class Books {
 
   static ChoreBook book(ZoneId zone, Chore... chores) {
     return new ChoreBook(
-        "2027", "quince-end", "Quince End", zone, LocalDate.of(2027, 1, 1), List.of(chores));
+        "2026", "quince-end", "Quince End", zone, LocalDate.of(2026, 1, 1), List.of(chores));
   }
 
   static Chore sow(String subject, int month, int day) {
@@ -34,7 +34,7 @@ final class Books {
   }
 
   static Chore days(ChoreKind kind, String subject, String title, String text, int month, int day) {
-    return chore(kind, subject, title, text, ChoreTime.on(LocalDate.of(2027, month, day)));
+    return chore(kind, subject, title, text, ChoreTime.on(LocalDate.of(2026, month, day)));
   }
 
   static Chore cover(String subject, LocalDateTime from, LocalDateTime to) {

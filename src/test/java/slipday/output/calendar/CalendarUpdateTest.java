@@ -19,8 +19,8 @@ import slipday.source.Source;
 /** An earlier file brought up to date (RFC 5546 on SEQUENCE and STATUS). */
 class CalendarUpdateTest {
   private static final String OWN_EVENT =
-      "BEGIN:VEVENT\r\nUID:aunt-agda\r\nDTSTAMP:20270101T120000Z\r\n"
-          + "DTSTART;TZID=Europe/Oslo;VALUE=DATE-TIME:20270612T120000\r\n"
+      "BEGIN:VEVENT\r\nUID:aunt-agda\r\nDTSTAMP:20260101T120000Z\r\n"
+          + "DTSTART;TZID=Europe/Oslo;VALUE=DATE-TIME:20260612T120000\r\n"
           + "summary;LANGUAGE=nn:Tante Agda k\r\n jem\r\nX-CAKE:yes\r\nEND:VEVENT\r\n";
   private static final String OWN_ZONE =
       "BEGIN:VTIMEZONE\r\nTZID:Europe/Oslo\r\nBEGIN:STANDARD\r\nDTSTART:19961027T030000\r\n"
@@ -47,13 +47,13 @@ class CalendarUpdateTest {
     String second = update(book(sow("a", 5, 8)), first);
     assertThat(event(second, "a"))
         .contains(
-            "UID:slipday:2027:quince-end:a:sow\r\n",
+            "UID:slipday:2026:quince-end:a:sow\r\n",
             "SEQUENCE:1\r\n",
-            "DTSTAMP:20270401T093000Z\r\n",
-            "LAST-MODIFIED:20270401T093000Z\r\n",
-            "DTSTART;VALUE=DATE:20270508\r\n");
-    String third = update(book(sow("a", 5, 9)), second, Instant.parse("2027-04-02T00:00:00Z"));
-    assertThat(event(third, "a")).contains("SEQUENCE:2\r\n", "DTSTAMP:20270402T000000Z\r\n");
+            "DTSTAMP:20260401T093000Z\r\n",
+            "LAST-MODIFIED:20260401T093000Z\r\n",
+            "DTSTART;VALUE=DATE:20260508\r\n");
+    String third = update(book(sow("a", 5, 9)), second, Instant.parse("2026-04-02T00:00:00Z"));
+    assertThat(event(third, "a")).contains("SEQUENCE:2\r\n", "DTSTAMP:20260402T000000Z\r\n");
     assertThat(update(book(sow("a", 5, 9)), third)).isEqualTo(third);
   }
 
@@ -62,11 +62,11 @@ class CalendarUpdateTest {
     String first = write(book(sow("a", 5, 1), sow("b", 5, 2)));
     String second = update(book(sow("a", 5, 1)), first);
     assertThat(event(second, "b"))
-        .contains("SEQUENCE:1\r\n", "STATUS:CANCELLED\r\n", "DTSTAMP:20270401T093000Z\r\n")
-        .contains("SUMMARY:Sow b\r\n", "DTSTART;VALUE=DATE:20270502\r\n")
+        .contains("SEQUENCE:1\r\n", "STATUS:CANCELLED\r\n", "DTSTAMP:20260401T093000Z\r\n")
+        .contains("SUMMARY:Sow b\r\n", "DTSTART;VALUE=DATE:20260502\r\n")
         .doesNotContain("VALARM");
     assertThat(event(second, "a")).isEqualTo(event(first, "a"));
-    assertThat(update(book(sow("a", 5, 1)), second, Instant.parse("2027-04-09T00:00:00Z")))
+    assertThat(update(book(sow("a", 5, 1)), second, Instant.parse("2026-04-09T00:00:00Z")))
         .isEqualTo(second);
   }
 
@@ -91,7 +91,7 @@ class CalendarUpdateTest {
   @Test
   void whatHasNoReadableDayIsCancelled() {
     String first = write(book(sow("a", 3, 1)));
-    for (String day : List.of("20271399", "soon", "", "20270231T256199Z")) {
+    for (String day : List.of("20271399", "soon", "", "20260231T256199Z")) {
       String odd = first.replaceFirst("DTEND;VALUE=DATE:\\d+", "DTEND:" + day);
       assertThat(event(update(book(), odd), "a")).contains("STATUS:CANCELLED");
     }
@@ -101,9 +101,9 @@ class CalendarUpdateTest {
   @Test
   void hoursInUtcAreOverByTheGardensClock() {
     String first = write(book(sow("a", 3, 1)));
-    String evening = first.replaceFirst("DTEND;VALUE=DATE:\\d+", "DTEND:20270401T010000Z");
+    String evening = first.replaceFirst("DTEND;VALUE=DATE:\\d+", "DTEND:20260401T010000Z");
     assertThat(event(update(book(), evening), "a")).doesNotContain("CANCELLED");
-    String nextDay = first.replaceFirst("DTEND;VALUE=DATE:\\d+", "DTEND:20270401T050000Z");
+    String nextDay = first.replaceFirst("DTEND;VALUE=DATE:\\d+", "DTEND:20260401T050000Z");
     assertThat(event(update(book(), nextDay), "a")).contains("CANCELLED");
   }
 
@@ -123,9 +123,9 @@ class CalendarUpdateTest {
   @Test
   void anotherSeasonsEntriesAreKept() {
     String first = write(book(sow("a", 5, 1)));
-    String earlierSeason = first.replace("slipday:2027:", "slipday:2026:");
+    String earlierSeason = first.replace("slipday:2026:", "slipday:2025:");
     String later = update(book(sow("a", 5, 1)), earlierSeason);
-    assertThat(later).contains("slipday:2026:quince-end:a:sow", "slipday:2027:quince-end:a:sow");
+    assertThat(later).contains("slipday:2025:quince-end:a:sow", "slipday:2026:quince-end:a:sow");
     assertThat(later).doesNotContain("CANCELLED");
   }
 
@@ -149,7 +149,7 @@ class CalendarUpdateTest {
                 new CalendarOptions(true, Books.SPRING))
             .value()
             .orElseThrow();
-    assertThat(tasks).contains("BEGIN:VTODO\r\nUID:slipday:2027:quince-end:a:sow:task\r\n");
+    assertThat(tasks).contains("BEGIN:VTODO\r\nUID:slipday:2026:quince-end:a:sow:task\r\n");
     assertThat(event(tasks, "a")).contains("STATUS:CANCELLED");
   }
 
@@ -165,7 +165,7 @@ class CalendarUpdateTest {
         Pattern.compile("BEGIN:VEVENT\r\n.*?END:VEVENT\r\n", Pattern.DOTALL).matcher(calendar);
     List<String> found = new ArrayList<>();
     while (events.find()) {
-      if (events.group().contains("UID:slipday:2027:quince-end:" + subject + ":")) {
+      if (events.group().contains("UID:slipday:2026:quince-end:" + subject + ":")) {
         found.add(events.group());
       }
     }

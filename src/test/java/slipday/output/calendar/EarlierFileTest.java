@@ -48,7 +48,7 @@ class EarlierFileTest {
   void oneChoreTwice() {
     String event = SOUND.substring(SOUND.indexOf("BEGIN:VEVENT"), SOUND.indexOf("END:VCALENDAR"));
     assertThat(wrong(SOUND.replace("END:VCALENDAR", event + "END:VCALENDAR")))
-        .isEqualTo("`slipday:2027:quince-end:a:sow` stands twice in `season.ics`.");
+        .isEqualTo("`slipday:2026:quince-end:a:sow` stands twice in `season.ics`.");
   }
 
   /** Whatever is done to a file, it is updated or refused, never a fault of the program. */

@@ -155,7 +155,7 @@ class OutsideReadersTest {
     List<Chore> chores = new ArrayList<>(Books.hardTexts());
     chores.addAll(List.of(more));
     for (int day = 0; day < 365; day++) {
-      LocalDateTime dusk = LocalDateTime.of(2027, 1, 1, 20, 35).plusDays(day);
+      LocalDateTime dusk = LocalDateTime.of(2026, 1, 1, 20, 35).plusDays(day);
       chores.add(Books.cover("day-" + day, dusk, dusk.plusMinutes(35)));
     }
     return Books.book(chores.toArray(Chore[]::new));

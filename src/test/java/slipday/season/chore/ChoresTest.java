@@ -207,11 +207,11 @@ class ChoresTest {
   @Test
   void aLotWithAFreshTestIsNotTestedAgain() {
     String tested =
-        lot("pip", "muskmelon").replace("seeds 200", "seeds 200\n  tested 44 of 50 in 2026");
+        lot("pip", "muskmelon").replace("seeds 200", "seeds 200\n  tested 44 of 50 in 2025");
     assertThat(kinds(north(tested + "  seed not saved\n")))
         .doesNotContain(ChoreKind.TEST_GERMINATION);
     String old =
-        lot("pip", "muskmelon").replace("seeds 200", "seeds 200\n  tested 44 of 50 in 2023");
+        lot("pip", "muskmelon").replace("seeds 200", "seeds 200\n  tested 44 of 50 in 2022");
     Chore test = one(north(old + "  seed not saved\n"), ChoreKind.TEST_GERMINATION);
     assertThat(test.subject()).isEqualTo("pip-lot");
     assertThat(test.description().get(0)).startsWith("40 seeds between moist paper");
@@ -227,7 +227,7 @@ class ChoresTest {
             .filter(c -> c.subject().equals("quince-end"))
             .findFirst()
             .orElseThrow();
-    assertThat(winter.time().start()).isEqualTo(LocalDateTime.of(2027, 12, 1, 0, 0));
+    assertThat(winter.time().start()).isEqualTo(LocalDateTime.of(2026, 12, 1, 0, 0));
     assertThat(winter.description().get(0)).contains("pip");
   }
 
@@ -268,18 +268,18 @@ class ChoresTest {
     assertThat(keys(after, ChoreKind.SOW)).isEqualTo(keys(before, ChoreKind.SOW));
     assertThat(keys(before, ChoreKind.POLLINATE)).first().isEqualTo("pip:pollinate:own:1");
     assertThat(one(after, ChoreKind.PLANT_OUT).time().start())
-        .isEqualTo(LocalDateTime.of(2027, 6, 5, 0, 0));
+        .isEqualTo(LocalDateTime.of(2026, 6, 5, 0, 0));
   }
 
   @Test
   void aSouthernSeasonCrossesTheNewYear() {
     ChoreBook book = Gardens.south(lot("pip", "muskmelon") + SELFED);
-    assertThat(book.season()).isEqualTo("2027-28");
+    assertThat(book.season()).isEqualTo("2026-27");
     assertThat(one(book, ChoreKind.PLANT_OUT).time().lastDay())
-        .isBetween(LocalDate.of(2027, 10, 1), LocalDate.of(2028, 1, 31));
+        .isBetween(LocalDate.of(2026, 10, 1), LocalDate.of(2027, 1, 31));
     assertThat(all(book, ChoreKind.TEST_GERMINATION))
         .extracting(c -> c.time().lastDay())
-        .contains(LocalDate.of(2028, 6, 30));
+        .contains(LocalDate.of(2027, 6, 30));
   }
 
   private static String cross(String seedParent, String pollenParent) {

@@ -18,7 +18,7 @@ import slipday.season.Season;
 public final class Gardens {
   private static final String NORTH =
       """
-      season 2027
+      season 2026
       site quince-end "Quince End"
         place 44.21 N, 72.58 W, 310 m
         time zone America/New_York
@@ -31,7 +31,7 @@ public final class Gardens {
 
   private static final String SOUTH =
       """
-      season 2027-28
+      season 2026-27
       site kowhai-rise "Kowhai Rise"
         place 41.3 S, 173.2 E, 30 m
         time zone Pacific/Auckland

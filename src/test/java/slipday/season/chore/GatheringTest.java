@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import slipday.measure.Reason;
 
 class GatheringTest {
-  private static final LocalDate DAY = LocalDate.of(2027, 7, 4);
+  private static final LocalDate DAY = LocalDate.of(2026, 7, 4);
 
   private static Chore chore(
       ChoreKind kind, String subject, String part, ChoreTime time, String... says) {
@@ -33,11 +33,11 @@ class GatheringTest {
   private static List<Chore> gathered(Chore... chores) {
     ChoreBook book =
         new ChoreBook(
-            "2027",
+            "2026",
             "quince-end",
             "Quince End",
             ZoneId.of("Europe/Paris"),
-            LocalDate.of(2027, 1, 1),
+            LocalDate.of(2026, 1, 1),
             List.of(chores));
     return Gathering.of(book).chores();
   }

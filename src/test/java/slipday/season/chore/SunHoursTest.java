@@ -29,7 +29,7 @@ class SunHoursTest {
   void everyDayOfEveryLatitudeHasAnEveningAndAMorning() {
     for (double latitude = -80; latitude <= 80; latitude += 5) {
       for (int week = 0; week < 52; week++) {
-        SunTimes day = sun(latitude, 15, LocalDate.of(2027, 1, 1).plusWeeks(week), "Europe/Oslo");
+        SunTimes day = sun(latitude, 15, LocalDate.of(2026, 1, 1).plusWeeks(week), "Europe/Oslo");
         ChoreTime.Hours evening = (ChoreTime.Hours) SunHours.dusk(day);
         ChoreTime.Hours morning = (ChoreTime.Hours) SunHours.morning(day, true);
         assertThat(Duration.between(evening.from(), evening.to())).isGreaterThan(Duration.ZERO);
@@ -43,8 +43,8 @@ class SunHoursTest {
   /** No sunset at Tromsø at midsummer: an hour by the clock. */
   @Test
   void whereTheSunDoesNotSetTheClockTellsTheEvening() {
-    SunTimes day = sun(69.6492, 18.9553, LocalDate.of(2024, 6, 20), "Europe/Oslo");
-    assertHours(SunHours.dusk(day), "2024-06-20T20:00", "2024-06-20T21:00");
+    SunTimes day = sun(69.6492, 18.9553, LocalDate.of(2023, 6, 20), "Europe/Oslo");
+    assertHours(SunHours.dusk(day), "2023-06-20T20:00", "2023-06-20T21:00");
   }
 
   private static SunTimes sun(double latitude, double longitude, LocalDate date, String zone) {
