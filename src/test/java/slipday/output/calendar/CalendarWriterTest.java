@@ -35,7 +35,7 @@ import slipday.season.chore.ChoreTime;
 
 /** What is written, read back with ical4j; the rules are of RFC 5545 where nothing else is said. */
 class CalendarWriterTest {
-  private static final LocalDateTime DUSK = LocalDateTime.of(2027, 7, 6, 20, 35);
+  private static final LocalDateTime DUSK = LocalDateTime.of(2026, 7, 6, 20, 35);
 
   @Test
   void textsComeBackAsTheyWere() {
@@ -77,19 +77,19 @@ class CalendarWriterTest {
             "x",
             "Harden off",
             "text",
-            new ChoreTime.Days(LocalDate.of(2027, 5, 21), LocalDate.of(2027, 5, 31)));
+            new ChoreTime.Days(LocalDate.of(2026, 5, 21), LocalDate.of(2026, 5, 31)));
     assertThat(write(book(chore)))
-        .contains("DTSTART;VALUE=DATE:20270521\r\nDTEND;VALUE=DATE:20270601\r\n");
+        .contains("DTSTART;VALUE=DATE:20260521\r\nDTEND;VALUE=DATE:20260601\r\n");
   }
 
   @Test
   void hoursAreByTheClockOfTheZoneWhoseRulesStandInTheFile() {
     String text = write(book(Books.cover("x", DUSK, DUSK.plusMinutes(35))));
     assertThat(text)
-        .contains("DTSTART;TZID=America/New_York:20270706T203500\r\n")
-        .contains("DTEND;TZID=America/New_York:20270706T211000\r\n");
+        .contains("DTSTART;TZID=America/New_York:20260706T203500\r\n")
+        .contains("DTEND;TZID=America/New_York:20260706T211000\r\n");
     VEvent event = event(text);
-    assertThat(instant(event, Property.DTSTART)).isEqualTo("2027-07-07T00:35:00Z");
+    assertThat(instant(event, Property.DTSTART)).isEqualTo("2026-07-07T00:35:00Z");
     Calendar calendar = read(text);
     assertThat(calendar.getComponents(Component.VTIMEZONE)).hasSize(1);
     assertThat(text.indexOf("TZID:America/New_York")).isLessThan(text.indexOf("BEGIN:VEVENT"));
@@ -116,7 +116,7 @@ class CalendarWriterTest {
   @Test
   void hoursInAZoneWithoutANameAreInUtc() {
     String text = write(book(ZoneId.of("-04:00"), Books.cover("x", DUSK, DUSK.plusMinutes(35))));
-    assertThat(text).contains("DTSTART:20270707T003500Z\r\n").doesNotContain("VTIMEZONE");
+    assertThat(text).contains("DTSTART:20260707T003500Z\r\n").doesNotContain("VTIMEZONE");
   }
 
   /**
@@ -128,7 +128,7 @@ class CalendarWriterTest {
     ZoneId auckland = ZoneId.of("Pacific/Auckland");
     for (ZoneId zone : List.of(Books.NEW_YORK, auckland, ZoneId.of("Europe/Oslo"))) {
       for (int month = 1; month <= 12; month++) {
-        LocalDateTime time = LocalDateTime.of(2027, month, 20, 20, 0);
+        LocalDateTime time = LocalDateTime.of(2026, month, 20, 20, 0);
         VEvent event = event(write(book(zone, Books.cover("x", time, time.plusHours(1)))));
         assertThat(instant(event, Property.DTSTART)).isEqualTo(time.atZone(zone).toInstant());
       }
@@ -158,7 +158,7 @@ class CalendarWriterTest {
             "x",
             "x:look-at-fruit",
             "Look",
-            ChoreTime.on(LocalDate.of(2027, 8, 1)),
+            ChoreTime.on(LocalDate.of(2026, 8, 1)),
             List.of("Signs."),
             List.of("Taste and spit.", "Keep cold."),
             slipday.measure.Reason.byDefault("made by hand"));
@@ -175,12 +175,12 @@ class CalendarWriterTest {
             "VERSION=2.0",
             "PRODID=-//Slipday//Season calendar//EN",
             "CALSCALE=GREGORIAN",
-            "NAME=Quince End 2027",
+            "NAME=Quince End 2026",
             "COLOR=olivedrab",
             "REFRESH-INTERVAL=P1D");
     VEvent event = calendar.<VEvent>getComponents(Component.VEVENT).get(0);
-    assertThat(text(event, Property.UID)).isEqualTo("slipday:2027:quince-end:x:sow");
-    assertThat(text(event, Property.DTSTAMP)).isEqualTo("20270101T000000Z");
+    assertThat(text(event, Property.UID)).isEqualTo("slipday:2026:quince-end:x:sow");
+    assertThat(text(event, Property.DTSTAMP)).isEqualTo("20260101T000000Z");
     assertThat(text(event, Property.SEQUENCE)).isEqualTo("0");
     assertThat(text(event, Property.CATEGORIES)).isEqualTo("sowing and planting");
     assertThat(calendar.validate().hasErrors()).isFalse();
@@ -194,7 +194,7 @@ class CalendarWriterTest {
             "x",
             "Harden off",
             "text",
-            new ChoreTime.Days(LocalDate.of(2027, 5, 21), LocalDate.of(2027, 5, 30)));
+            new ChoreTime.Days(LocalDate.of(2026, 5, 21), LocalDate.of(2026, 5, 30)));
     Chore cover = Books.cover("x", DUSK, DUSK.plusMinutes(35));
     String text = write(book(Books.sow("x", 5, 9), harden, cover), true);
     Calendar calendar = read(text);
@@ -202,12 +202,12 @@ class CalendarWriterTest {
     List<VToDo> tasks = calendar.getComponents(Component.VTODO);
     assertThat(tasks)
         .extracting(t -> text(t, Property.DUE))
-        .containsExactly("20270509", "20270530", "20270706T211000");
+        .containsExactly("20260509", "20260530", "20260706T211000");
     // RFC 5545, 3.8.2.3: a task's DUE is later than its DTSTART; 3.8.6.3: without DTSTART a trigger
     // is from DUE.
     assertThat(tasks.get(0).getProperty(Property.DTSTART)).isEmpty();
     assertThat(text).contains("TRIGGER;RELATED=END:-PT6H");
-    assertThat(text(tasks.get(1), Property.DTSTART)).isEqualTo("20270521");
+    assertThat(text(tasks.get(1), Property.DTSTART)).isEqualTo("20260521");
     assertThat(text(tasks.get(2), Property.UID)).endsWith(":cover:task");
     assertThat(calendar.validate().hasErrors()).isFalse();
   }
