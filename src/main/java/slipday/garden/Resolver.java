@@ -2,6 +2,7 @@ package slipday.garden;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,14 +25,21 @@ import slipday.language.Value;
 
 /** From blocks of text to the garden: every name found, every unit understood, nothing guessed. */
 public final class Resolver {
-  private final List<Block> blocks;
+  private final Map<Declaration, List<Block>> blocks = new EnumMap<>(Declaration.class);
   private final List<Finding> findings = new ArrayList<>();
 
   private final BoundFile said;
 
   private Resolver(List<Block> crops, BoundFile said) {
-    this.blocks = Stream.concat(crops.stream(), said.blocks().stream()).toList();
     this.said = said;
+    take(crops);
+    take(said.blocks());
+  }
+
+  private void take(List<Block> more) {
+    for (Block block : more) {
+      blocks.computeIfAbsent(block.declaration(), d -> new ArrayList<>()).add(block);
+    }
   }
 
   /**
@@ -181,7 +189,7 @@ public final class Resolver {
   }
 
   private Stream<Block> of(Declaration declaration) {
-    return blocks.stream().filter(b -> b.declaration() == declaration);
+    return blocks.getOrDefault(declaration, List.of()).stream();
   }
 
   /** The one block of its kind; where there are more, the first, and the others are told. */

@@ -114,23 +114,28 @@ final class SeedResolver {
                     c ->
                         Lot.Identity.valueOf(c.bound().choice("identity").toUpperCase(Locale.ROOT)))
                 .orElse(Lot.Identity.KNOWN),
-            block
-                .every(PlanClauses.EXPOSED)
-                .flatMap(
-                    c ->
-                        crops
-                            .crops()
-                            .need(c.bound().name("crop"))
-                            .map(x -> reasoned(c, x))
-                            .stream())
-                .toList(),
+            exposed(block),
             Optional.empty(),
-            block
-                .every(PlanClauses.DISEASE)
-                .map(c -> reasoned(c, c.bound().words("what")))
-                .toList(),
+            diseases(block),
             block.find(PlanClauses.KEEP_BACK).map(c -> reasoned(c, c.bound().count("count"))),
             new Places(block)));
+  }
+
+  private List<Reasoned<Crop>> exposed(Block block) {
+    // Few lots have any, and a plan may have very many lots.
+    return block.find(PlanClauses.EXPOSED).isEmpty()
+        ? List.of()
+        : block
+            .every(PlanClauses.EXPOSED)
+            .flatMap(
+                c -> crops.crops().need(c.bound().name("crop")).map(x -> reasoned(c, x)).stream())
+            .toList();
+  }
+
+  private static List<Reasoned<String>> diseases(Block block) {
+    return block.find(PlanClauses.DISEASE).isEmpty()
+        ? List.of()
+        : block.every(PlanClauses.DISEASE).map(c -> reasoned(c, c.bound().words("what"))).toList();
   }
 
   private static Optional<Reasoned<String>> generation(Block block) {

@@ -32,6 +32,8 @@ final class GenerationText {
   private static final Pattern SELFED = Pattern.compile("s ?(\\d{1,3})(?<sib>" + SIB + ")");
   private static final Pattern OPEN =
       Pattern.compile("(?:op|open[- ]pollinated) ?(\\d{1,3})?(?<sib>" + SIB + ")(, isolated)?");
+  private static final Pattern COMMA = Pattern.compile("[\\s,]*,\\s*");
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
   private static final Pattern TWO_WAYS =
       Pattern.compile("self \\((.+)\\) or cross \\((.+)\\), to be proved");
   private static final String BULK_OF = "bulk of ";
@@ -40,18 +42,29 @@ final class GenerationText {
   private GenerationText() {}
 
   static Answer<Generation> parse(String label) {
-    String text = label.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s,]*,\\s*", ", ");
-    text = text.replaceAll("\\s+", " ");
+    String text = label.strip().toLowerCase(Locale.ROOT);
+    if (!isOneWord(text)) {
+      text = BLANKS.matcher(COMMA.matcher(text).replaceAll(", ")).replaceAll(" ");
+    }
     if (text.equals("self or cross, to be proved")) {
       return Answer.of(new SelfOrCross(new Unknown(), new Unknown()));
     }
     Matcher ways = TWO_WAYS.matcher(text);
-    if (ways.matches()) {
+    if (text.startsWith("self") && ways.matches()) {
       String cross = ways.group(2);
       return likely(ways.group(1))
           .then(self -> likely(cross).then(made -> Answer.of(new SelfOrCross(self, made))));
     }
     return likely(text);
+  }
+
+  private static boolean isOneWord(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (!Character.isLetterOrDigit(text.charAt(i))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Answer<Generation> likely(String text) {

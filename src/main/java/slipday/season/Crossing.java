@@ -1,7 +1,6 @@
 package slipday.season;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,21 +76,49 @@ final class Crossing {
     }
     byGroup.values().forEach(group -> sweep(group, found));
     plantings.stream().filter(PlantingSeason::flowers).forEach(p -> fromOutside(p, found));
-    found.sort(
-        Comparator.comparing((Exposure e) -> e.receiver().span())
-            .thenComparing(e -> e.source().span())
-            .thenComparing(e -> e.source().crop().name()));
+    found.sort(Crossing::compare);
     return found;
+  }
+
+  /** By the place of the receiver, then of what sheds; written out, for there can be very many. */
+  private static int compare(Exposure a, Exposure b) {
+    int byReceiver = a.receiver().span().compareTo(b.receiver().span());
+    if (byReceiver != 0) {
+      return byReceiver;
+    }
+    int bySource = a.source().span().compareTo(b.source().span());
+    return bySource != 0 ? bySource : a.source().crop().name().compareTo(b.source().crop().name());
   }
 
   private void sweep(List<PlantingSeason> group, List<Exposure> found) {
     List<BloomSweep.Window> windows = group.stream().map(Crossing::window).toList();
+    List<Party> parties = group.stream().map(Party::of).toList();
     BloomSweep.sweep(
         windows,
         (i, j) -> {
-          between(group.get(i), group.get(j)).ifPresent(found::add);
-          between(group.get(j), group.get(i)).ifPresent(found::add);
+          between(parties.get(i), parties.get(j)).ifPresent(found::add);
+          between(parties.get(j), parties.get(i)).ifPresent(found::add);
         });
+  }
+
+  /** What is asked of a planting for each that it meets, looked up once. */
+  private record Party(
+      PlantingSeason season,
+      Planting planting,
+      Sex sex,
+      Reasoned<Range> isolation,
+      Reason bloom,
+      Reason flowers) {
+    static Party of(PlantingSeason season) {
+      Planting planting = season.planting();
+      return new Party(
+          season,
+          planting,
+          planting.line().sex(),
+          Crossing.isolation(planting),
+          season.date(Event.FIRST_FRUITING).map(Reasoned::reason).orElseGet(season::modelReason),
+          planting.places().reason(PlanClauses.FLOWERS));
+    }
   }
 
   /** The widest window: from the first flower in any year to the last in any. */
@@ -101,14 +128,14 @@ final class Crossing {
     return new BloomSweep.Window(Math.min(males, fruiting), p.traces().last(Event.BLOOM_ENDS));
   }
 
-  private Optional<Exposure> between(PlantingSeason donor, PlantingSeason receiver) {
+  private Optional<Exposure> between(Party donor, Party receiver) {
     Planting from = donor.planting();
     Planting to = receiver.planting();
-    if (from.line().name().equals(to.line().name()) || !reaches(from, to)) {
+    if (from.line().name().equals(to.line().name()) || !reaches(donor, receiver)) {
       return Optional.empty();
     }
     Optional<Reasoned<Range>> degree = degree(from.crop(), to.crop());
-    Reasoned<Range> isolation = isolation(to);
+    Reasoned<Range> isolation = receiver.isolation();
     Optional<Double> distance = distance(from, to);
     boolean far = distance.filter(d -> d >= isolation.value().high()).isPresent();
     if (degree.isEmpty() || far) {
@@ -120,10 +147,10 @@ final class Crossing {
     }
     List<Reason> reasons = new ArrayList<>();
     reasons.add(degree.get().reason());
-    reasons.add(bloom(donor));
-    reasons.add(bloom(receiver));
-    reasons.add(from.places().reason(PlanClauses.FLOWERS));
-    reasons.add(to.places().reason(PlanClauses.FLOWERS));
+    reasons.add(donor.bloom());
+    reasons.add(receiver.bloom());
+    reasons.add(donor.flowers());
+    reasons.add(receiver.flowers());
     distance.ifPresent(d -> reasons.add(bedsApart(from, to, d)));
     reasons.add(isolation.reason());
     return Optional.of(
@@ -147,15 +174,11 @@ final class Crossing {
   }
 
   /** Plantings of one kind share their traces, and so what comes of comparing them. */
-  private Overlap.Meeting meeting(PlantingSeason donor, PlantingSeason receiver) {
-    Event sheds = Overlap.sheds(donor.planting().line().sex());
+  private Overlap.Meeting meeting(Party donor, Party receiver) {
+    Event sheds = Overlap.sheds(donor.sex());
     return meetings.computeIfAbsent(
-        new Meets(donor.traces(), sheds, receiver.traces()),
+        new Meets(donor.season().traces(), sheds, receiver.season().traces()),
         m -> Overlap.of(m.donor(), m.sheds(), m.receiver(), Event.BLOOM_ENDS));
-  }
-
-  private static Reason bloom(PlantingSeason p) {
-    return p.date(Event.FIRST_FRUITING).map(Reasoned::reason).orElse(p.modelReason());
   }
 
   private static Reason bedsApart(Planting from, Planting to, double metres) {
@@ -167,17 +190,17 @@ final class Crossing {
   }
 
   /** Whether the donor's pollen gets out, and to the receiver: cages let none in or out. */
-  private static boolean reaches(Planting from, Planting to) {
-    FlowerCare giving = from.flowers();
-    FlowerCare taking = to.flowers();
+  private static boolean reaches(Party from, Party to) {
+    FlowerCare giving = from.planting().flowers();
+    FlowerCare taking = to.planting().flowers();
     boolean fruits =
         taking.how() != FlowerCare.How.FEMALES_REMOVED
             && taking.how() != FlowerCare.How.ALL_REMOVED
-            && to.line().sex() != Sex.SETS_WITHOUT_POLLEN;
+            && to.sex() != Sex.SETS_WITHOUT_POLLEN;
     if (giving.caged() || taking.caged()) {
-      return fruits && from.line().sex().shedsPollen() && inOneCage(from, to);
+      return fruits && from.sex().shedsPollen() && inOneCage(from.planting(), to.planting());
     }
-    return fruits && giving.sheds(from.line().sex());
+    return fruits && giving.sheds(from.sex());
   }
 
   private static boolean inOneCage(Planting a, Planting b) {

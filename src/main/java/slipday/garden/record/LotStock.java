@@ -31,6 +31,9 @@ final class LotStock {
 
   /** The lot as it is when the plan's season begins. */
   Lot known(Lot born) {
+    if (about(born).isEmpty() && !entries.saved().containsKey(born.name())) {
+      return born;
+    }
     Lot lot = lifted(born);
     return new Lot(
         lot.name(),
