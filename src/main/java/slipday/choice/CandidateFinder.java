@@ -174,13 +174,15 @@ final class CandidateFinder {
                   .collect(Collectors.joining(", "))
               + " as well.");
     }
+    Optional<Aim> wanted = aims.aim(values.trait(), values.deviation());
     untold(values)
         .ifPresent(
             untold -> says.add("What is due to " + untold + " can't be told from the rest."));
     return new Candidates.Study(
         values.trait(),
         aims.of(values.trait()).map(Aims::words),
-        aims.aim(values.trait(), values.deviation()).map(Aim::weight).orElse(0.0),
+        wanted,
+        wanted.map(Aim::weight).orElse(0.0),
         values.measured(),
         values.mean(),
         values.deviation(),

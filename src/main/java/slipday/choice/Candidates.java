@@ -6,6 +6,7 @@ import java.util.Set;
 import slipday.garden.Garden;
 import slipday.garden.Goal;
 import slipday.garden.Line;
+import slipday.genetics.Aim;
 import slipday.genetics.Regression;
 import slipday.genetics.mixed.BreedingModel.Repeatability;
 
@@ -36,6 +37,8 @@ public record Candidates(
    * How one trait was valued.
    *
    * @param aim what the goal says of it, in its words; empty where it says nothing
+   * @param wanted where the goal wants its figures and what distance from there matters, as the
+   *     index counts it; empty where it says nothing
    * @param weight what it matters, for a standard deviation or as the goal weighs
    * @param plants how many candidates were measured
    * @param mean of their corrected means
@@ -49,6 +52,7 @@ public record Candidates(
   public record Study(
       Trait trait,
       Optional<String> aim,
+      Optional<Aim> wanted,
       double weight,
       int plants,
       double mean,

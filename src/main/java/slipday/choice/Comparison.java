@@ -139,7 +139,7 @@ final class Comparison {
   }
 
   /** A line that is kept is the same from year to year; of others, a lot is. */
-  private static String check(Plants plant) {
+  static String check(Plants plant) {
     Line other = plant.stand().lot().line();
     return other.purpose() == Line.Purpose.KEEP
         ? "line " + other.name()

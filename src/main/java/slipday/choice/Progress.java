@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import slipday.garden.Garden;
 import slipday.garden.Line;
+import slipday.genetics.Aim;
 
 /**
  * A line over its generations, trait by trait.
@@ -21,19 +22,25 @@ public record Progress(Line line, List<Trend> traits, List<String> notes) {
    * One trait.
    *
    * @param aim what the goal says of it, in its words; empty where it says nothing
+   * @param wanted where the goal wants its figures; empty likewise
    * @param stands the line's generations as they were grown, oldest generation first, then by
    *     season
+   * @param checks plants of other lines or lots that were measured in two or more of those seasons,
+   *     as they were grown; named by line or lot in place of a generation
    * @param steps from each generation to the next
    * @param whole from the first generation to the last; empty for fewer than three
    */
   public record Trend(
       Trait trait,
       Optional<String> aim,
+      Optional<Aim> wanted,
       List<Grown> stands,
+      List<Grown> checks,
       List<Step> steps,
       Optional<Step> whole) {
     public Trend {
       stands = List.copyOf(stands);
+      checks = List.copyOf(checks);
       steps = List.copyOf(steps);
     }
   }
@@ -53,6 +60,7 @@ public record Progress(Line line, List<Trend> traits, List<String> notes) {
    * @param parents how many of them had seed taken for the line, as seed or pollen parent
    * @param differential what the mean of those parents, by how many offspring each has, lies above
    *     that of all; empty where none is known
+   * @param each plant, the lowest mean first
    */
   public record Grown(
       String generation,
@@ -65,7 +73,20 @@ public record Progress(Line line, List<Trend> traits, List<String> notes) {
       double bestMean,
       double inbreeding,
       int parents,
-      Optional<Double> differential) {}
+      Optional<Double> differential,
+      List<Each> each) {
+    public Grown {
+      each = List.copyOf(each);
+    }
+  }
+
+  /**
+   * A plant as measured.
+   *
+   * @param mean of its fruits
+   * @param parent whether seed of it was taken for the line
+   */
+  public record Each(String plant, double mean, boolean parent) {}
 
   /**
    * From one generation to another.

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import slipday.descent.Relatives;
 import slipday.garden.Garden;
 import slipday.garden.Goal;
@@ -85,7 +86,38 @@ final class ProgressFinder {
             ? Optional.of(
                 comparison.step(names.get(0), names.get(names.size() - 1), List.of(), List.of()))
             : Optional.empty();
-    return new Progress.Trend(trait, aims.of(trait).map(Aims::words), stands, steps, whole);
+    return new Progress.Trend(
+        trait,
+        aims.of(trait).map(Aims::words),
+        aims.aim(trait, 1),
+        stands,
+        checks(trait, observed),
+        steps,
+        whole);
+  }
+
+  /** What was measured beside the line in more than one of its seasons. */
+  private List<Progress.Grown> checks(Trait trait, List<Observed> observed) {
+    Set<Integer> own = new LinkedHashSet<>();
+    observed.stream()
+        .filter(o -> isOfLine(o.plant()))
+        .forEach(o -> own.add(o.plant().stand().year()));
+    Map<String, Map<Integer, Stood>> checks = new TreeMap<>();
+    for (Observed each : observed) {
+      int year = each.plant().stand().year();
+      if (!isOfLine(each.plant()) && own.contains(year)) {
+        String name = Comparison.check(each.plant());
+        checks
+            .computeIfAbsent(name, n -> new TreeMap<>())
+            .computeIfAbsent(year, y -> new Stood(name, y, relatives, used))
+            .add(each);
+      }
+    }
+    return checks.values().stream()
+        .filter(years -> years.size() > 1)
+        .flatMap(years -> years.values().stream())
+        .map(s -> s.told(aims, trait))
+        .toList();
   }
 
   /** The line's plants by generation, the least inbred first, then by season. */

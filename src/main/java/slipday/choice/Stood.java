@@ -126,6 +126,20 @@ final class Stood {
         best.getValue(),
         inbreeding(),
         parents(),
-        differential());
+        differential(),
+        each());
+  }
+
+  private List<Progress.Each> each() {
+    Map<Integer, Double> uses = uses();
+    return means().entrySet().stream()
+        .sorted(Map.Entry.comparingByValue())
+        .map(
+            e ->
+                new Progress.Each(
+                    e.getKey().toString(),
+                    e.getValue(),
+                    uses.containsKey(relatives.plant(e.getKey()))))
+        .toList();
   }
 }

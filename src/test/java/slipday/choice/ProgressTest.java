@@ -1,6 +1,8 @@
 package slipday.choice;
 
+import static java.util.Comparator.comparingDouble;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -60,6 +62,11 @@ class ProgressTest {
     assertThat(f2.inbreeding()).isEqualTo(.5);
     assertThat(f2.parents()).isEqualTo(2);
     assertThat(f2.differential().orElseThrow()).isCloseTo(2, within(1e-9));
+    assertThat(f2.each().stream().filter(Progress.Each::parent))
+        .extracting(Progress.Each::plant, Progress.Each::mean)
+        .containsExactly(tuple("old-gold plant 5", 12.0), tuple("old-gold plant 6", 13.0));
+    assertThat(f2.each()).hasSize(6).isSortedAccordingTo(comparingDouble(Progress.Each::mean));
+    assertThat(trend.checks()).isEmpty();
     assertThat(step(found).gain()).isEmpty();
     assertThat(step(found).by()).startsWith("gain and weather can't be told apart");
     assertThat(step(found).realised()).isEmpty();
@@ -84,6 +91,9 @@ class ProgressTest {
     // Up by 2.5, of which the season gave 1.
     assertThat(step(found).gain().orElseThrow().value()).isCloseTo(1.5, within(1e-6));
     assertThat(step(found).by()).isEqualTo("told by a check grown beside both");
+    assertThat(found.traits().get(0).checks())
+        .extracting(Progress.Grown::generation, Progress.Grown::year, Progress.Grown::mean)
+        .containsExactly(tuple("line grey", 2025, 7.5), tuple("line grey", 2026, 8.5));
     Progress.Gain realised = step(found).realised().orElseThrow();
     assertThat(realised.value()).isCloseTo(.75, within(1e-6));
     assertThat(realised.error())

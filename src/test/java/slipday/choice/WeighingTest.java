@@ -44,6 +44,23 @@ class WeighingTest {
     return Gardens.candidates(goal, record());
   }
 
+  /** What the studies say of aims and weights is all that an index is made of. */
+  @ParameterizedTest
+  @ValueSource(strings = {"per standard deviation", "per unit", "by what is lacking"})
+  void theIndexIsTheSumOfWhatEachTraitIsWorth(String weights) {
+    Candidates found = candidates(GOAL + "  weights " + weights + "\n");
+    assertThat(found.candidates()).hasSize(10);
+    for (Candidate candidate : found.candidates()) {
+      double sum = 0;
+      for (Candidates.Study study : found.traits()) {
+        if (study.wanted().isPresent()) {
+          sum += study.wanted().get().worth(value(candidate, study.trait().name()));
+        }
+      }
+      assertThat(candidate.index().orElseThrow()).isNegative().isCloseTo(sum, within(1e-9));
+    }
+  }
+
   private static Predicted predicted(Candidates found, int plant, String trait) {
     return found.candidates().stream()
         .filter(c -> c.name().equals("gold-f3 plant " + plant))
