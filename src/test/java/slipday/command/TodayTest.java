@@ -76,6 +76,6 @@ class TodayTest {
   void aDateThatIsNoneIsTold() throws IOException {
     Run run = check(Map.of(), "--date", "tomorrow");
     assertThat(run.exit()).isEqualTo(Exit.UNUSABLE);
-    assertThat(run.err()).contains("--date takes a day such as 2027-07-15, and not `tomorrow`.");
+    assertThat(run.err()).contains("--date takes a day such as 2026-07-15, and not `tomorrow`.");
   }
 }

@@ -40,11 +40,11 @@ class TraitCounterTest {
     TraitCount count =
         only(
             counter(
-                "2026-06-05 planted out pale, 8 plants",
-                "2026-06-20 died pale plant 8, wilt",
-                "2026-07-18 off-type seen pale plant 7, netted fruit",
-                "2026-07-20 rogued pale plant 7, netted fruit",
-                "2026-07-20 rogued pale plant 3, round"),
+                "2027-06-05 planted out pale, 8 plants",
+                "2027-06-20 died pale plant 8, wilt",
+                "2027-07-18 off-type seen pale plant 7, netted fruit",
+                "2027-07-20 rogued pale plant 7, netted fruit",
+                "2027-07-20 rogued pale plant 3, round"),
             "Off-Type");
     assertThat(count.counts()).containsExactly(5, 2);
     assertThat(count.classes())
@@ -58,13 +58,13 @@ class TraitCounterTest {
 
   @Test
   void withoutACountOfWhatWasPlantedThePlansFigureStands() {
-    TraitCount count = only(counter("2026-07-18 off-type seen pale plant 7, netted"), "off-type");
+    TraitCount count = only(counter("2027-07-18 off-type seen pale plant 7, netted"), "off-type");
     assertThat(count.counts()).containsExactly(8, 1);
   }
 
   @Test
   void moreOffTypesThanPlantsAreNoCount() {
-    TraitCount count = only(counter("2026-07-18 off-type seen deep, 6 plants, netted"), "off-type");
+    TraitCount count = only(counter("2027-07-18 off-type seen deep, 6 plants, netted"), "off-type");
     assertThat(count.counts()).containsExactly(6);
     assertThat(count.leftOut()).anyMatch(s -> s.contains("is missing"));
   }
@@ -74,12 +74,12 @@ class TraitCounterTest {
     TraitCount count =
         only(
             counter(
-                "2026-08-01 tasted pale plant 1, clean",
-                "2026-07-01 selfed pale plant 2, tag 2A",
-                "2026-07-02 selfed pale plant 2, tag 2B",
-                "2026-08-02 tasted 2A, bitter",
-                "2026-08-03 tasted 2B, clean",
-                "2026-08-03 tasted pale, clean"),
+                "2027-08-01 tasted pale plant 1, clean",
+                "2027-07-01 selfed pale plant 2, tag 2A",
+                "2027-07-02 selfed pale plant 2, tag 2B",
+                "2027-08-02 tasted 2A, bitter",
+                "2027-08-03 tasted 2B, clean",
+                "2027-08-03 tasted pale, clean"),
             "bitter");
     assertThat(count.counts()).containsExactly(1, 1);
     assertThat(count.classes().get(1).which()).containsExactly(2);
@@ -92,11 +92,11 @@ class TraitCounterTest {
     TraitCount count =
         only(
             counter(
-                "2026-07-01 selfed pale plant 2, tag 2A",
-                "2026-08-20 picked 2A, 1.2 kg, fault cracked",
-                "2026-08-20 picked pale plant 1, 1.2 kg",
-                "2026-08-20 measured pale plant 5, ribs 1",
-                "2026-08-21 picked pale plant 2, 1.1 kg"),
+                "2027-07-01 selfed pale plant 2, tag 2A",
+                "2027-08-20 picked 2A, 1.2 kg, fault cracked",
+                "2027-08-20 picked pale plant 1, 1.2 kg",
+                "2027-08-20 measured pale plant 5, ribs 1",
+                "2027-08-21 picked pale plant 2, 1.1 kg"),
             "cracked");
     assertThat(count.counts()).containsExactly(1, 1);
     assertThat(count.classes())
@@ -109,9 +109,9 @@ class TraitCounterTest {
   void pointsAreClassesAndTornPlantsLeftOut() {
     List<String> record = new ArrayList<>();
     for (int plant = 1; plant <= 6; plant++) {
-      record.add("2026-08-10 measured pale plant " + plant + ", ribs " + plant % 3);
+      record.add("2027-08-10 measured pale plant " + plant + ", ribs " + plant % 3);
     }
-    record.add("2026-08-11 measured pale plant 6, ribs 2");
+    record.add("2027-08-11 measured pale plant 6, ribs 2");
     TraitCount count = only(counter(record.toArray(new String[0])), "ribs");
     assertThat(count.classes()).extracting(TraitCount.Kind::name).containsExactly("0", "1", "2");
     assertThat(count.counts()).containsExactly(1, 2, 2);
@@ -123,7 +123,7 @@ class TraitCounterTest {
   void standsAreAskedForByPlantingLotOrLine() {
     TraitCounter counter =
         counter(
-            "2026-08-10 measured pale plant 1, ribs 1", "2026-08-10 measured deep plant 1, ribs 2");
+            "2027-08-10 measured pale plant 1, ribs 1", "2027-08-10 measured deep plant 1, ribs 2");
     assertThat(counter.counts("ribs", Optional.empty())).hasSize(2);
     assertThat(counter.counts("ribs", Optional.of("q")))
         .extracting(TraitCount::of)
@@ -136,7 +136,7 @@ class TraitCounterTest {
 
   @Test
   void ofLaterSeedTheRatiosAreSaidToHoldInSplitFamiliesOnly() {
-    String[] record = {"2026-08-10 measured pale plant 1, ribs 1"};
+    String[] record = {"2027-08-10 measured pale plant 1, ribs 1"};
     for (String generation : List.of("F2", "F4")) {
       String plan =
           PLAN.replace("lot pale\n  of p\n", "lot pale\n  of p\n  generation " + generation + "\n");
