@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import slipday.garden.record.Fact;
 import slipday.garden.record.GardenRecord;
 
 /** A garden in a season, resolved: every name found, every unit fitting. */
@@ -41,12 +42,21 @@ public record Garden(
             beds,
             outsiders,
             lines,
-            lots,
+            born(known),
             plantings,
             crosses,
             goals,
             allowances,
             known);
+  }
+
+  /** The lots without those whose seed was yet to be taken, unless a planting is of them. */
+  private List<Lot> born(GardenRecord known) {
+    Set<String> later = new HashSet<>();
+    record.every(Fact.Saved.class).forEach(s -> later.add(s.lot().name()));
+    known.every(Fact.Saved.class).forEach(s -> later.remove(s.lot().name()));
+    plantings.forEach(p -> later.remove(p.lot().name()));
+    return lots.stream().filter(l -> !later.contains(l.name())).toList();
   }
 
   /** Whether some crop of the species is bitter and poisonous. */

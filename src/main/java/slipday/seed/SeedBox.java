@@ -78,11 +78,14 @@ public final class SeedBox {
         plants.orElse(
             unsown.stream().flatMap(p -> p.plants().stream()).mapToInt(n -> n.value()).sum());
     int toSow = plants.isPresent() ? SeedsToSow.of(lot, wanted, outlook) : toSow(unsown, outlook);
+    Lineage descent = Lineage.of(garden, new Subject.OfLot(lot), Optional.empty());
     return new SeedLot(
         lot,
         births.generation(lot).map(Generation::print),
         parents(lot),
-        Lineage.of(garden, new Subject.OfLot(lot), Optional.empty()).notation().map(Purdy::print),
+        descent.notation().map(Purdy::print),
+        descent.inbreeding(),
+        descent.assumed(),
         left.seeds(),
         left.atMost(),
         lot.harvested().map(h -> Math.max(0, season - h.value())),

@@ -10,6 +10,8 @@ import slipday.garden.Lot;
  * @param generation its label, or what follows from the record
  * @param parents the plants its seed was saved from, a line each; none where nobody recorded it
  * @param cross by the notation of Purdy and others (1968)
+ * @param inbreeding F of its plants, 0 to 1
+ * @param assumed what of its descent is unknown or taken for granted, a sentence each
  * @param left seeds, after all that was sown, tested and given away; empty where never counted
  * @param atMost whether some was taken without being counted, so that less may be left
  * @param age whole seasons since harvest
@@ -22,6 +24,8 @@ public record SeedLot(
     Optional<String> generation,
     List<String> parents,
     Optional<String> cross,
+    double inbreeding,
+    List<String> assumed,
     Optional<Integer> left,
     boolean atMost,
     Optional<Integer> age,
@@ -32,5 +36,6 @@ public record SeedLot(
     boolean mayBeBitter) {
   public SeedLot {
     parents = List.copyOf(parents);
+    assumed = List.copyOf(assumed);
   }
 }

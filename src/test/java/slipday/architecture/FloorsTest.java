@@ -59,6 +59,11 @@ class FloorsTest {
   }
 
   @ArchTest
+  static void theLayoutOfGraphsIsTheReportsAlone(JavaClasses all) {
+    onlyIn("slipday.output.report..", "org.eclipse.elk..").check(all);
+  }
+
+  @ArchTest
   static void theEditorsProtocolStaysWithTheEditor(JavaClasses all) {
     onlyIn("slipday.editor..", "org.eclipse.lsp4j..").check(all);
   }

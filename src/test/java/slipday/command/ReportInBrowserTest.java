@@ -23,7 +23,7 @@ import slipday.outside.OutsideTools;
 /** The page as a real browser shows it. */
 class ReportInBrowserTest {
   private static final List<String> SECTIONS =
-      List.of("season", "pollination", "fruit", "garden", "seed", "findings", "text");
+      List.of("season", "pollination", "fruit", "garden", "seed", "descent", "findings", "text");
 
   /** When the recorded year is over. */
   private static final Map<String, String> DECEMBER = Map.of("SOURCE_DATE_EPOCH", "1830000000");
@@ -114,6 +114,39 @@ class ReportInBrowserTest {
     browser.run("document.querySelector('#why .go').click()");
     assertThat(browser.run("return document.querySelectorAll('#why details').length").asInt())
         .isGreaterThan(0);
+    nothingIsAmiss();
+  }
+
+  @Test
+  void aBoxOfTheDescentTellsGenerationCrossAndInbreeding() {
+    browser.open(page);
+    JsonNode at =
+        browser.run(
+            """
+            const box = Array.from(document.querySelectorAll('.descent.wide a'))
+              .find(a => a.querySelector('.name').textContent === 'tern-amber-f3');
+            box.scrollIntoView({block: 'center'});
+            const drawn = box.getBoundingClientRect();
+            return [drawn.left + drawn.width / 2, drawn.top + drawn.height / 2]
+            """);
+    browser.tap(at.get(0).asDouble(), at.get(1).asDouble());
+    assertThat(text("#why-title")).isEqualTo("tern-amber-f3");
+    assertThat(text("#why-body")).contains("generation: F3", "cross:", "inbreeding: F =", "left");
+    nothingIsAmiss();
+  }
+
+  @Test
+  void aFruitOfTheDescentIsReachedByKeysAndQuotesTheRecord() {
+    browser.open(page);
+    browser.run(
+        """
+        Array.from(document.querySelectorAll('.descent.wide a'))
+          .find(a => a.textContent.includes('selfed')).focus()
+        """);
+    browser.key("Enter");
+    browser.run("document.querySelectorAll('#why details').forEach(d => d.open = true)");
+    assertThat(text("#why-body")).contains("selfed tern-amber-f3 plant ", "-2026.season:");
+    assertThat(focused()).isEqualTo("why-title");
     nothingIsAmiss();
   }
 

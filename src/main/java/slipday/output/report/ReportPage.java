@@ -60,6 +60,7 @@ public final class ReportPage {
       GardenView garden,
       WantedView work,
       List<SeedView> seed,
+      DescentView descent,
       String found,
       List<FindingView> findings,
       List<PlanText.FileView> texts) {}
@@ -70,6 +71,9 @@ public final class ReportPage {
   }
 
   private static View view(Subject subject) {
+    if (!subject.season().garden().record().isEmpty()) {
+      Layers.warm();
+    }
     TodayList today = DayAtHand.of(subject.season(), subject.asOf(), 0);
     Season season = today.season();
     Garden garden = season.garden();
@@ -86,6 +90,7 @@ public final class ReportPage {
     Raw script = new Raw(Template.read("report.js"));
     GardenView ground = GardenView.of(season, ids, book);
     List<SeedView> seed = SeedView.of(lots, ids, book);
+    DescentView descent = DescentView.of(garden, lots, ids, book);
     return new View(
         Template.policy(style, Optional.of(script)),
         style,
@@ -103,6 +108,7 @@ public final class ReportPage {
         ground,
         WantedView.of(today, axis, ids, days),
         seed,
+        descent,
         found(subject.findings()),
         findings,
         PlanText.of(subject.texts(), subject.findings(), book));

@@ -1,5 +1,7 @@
 package slipday.output.report;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +10,7 @@ import slipday.garden.Lot;
 import slipday.genetics.Odds;
 import slipday.genetics.SeedLife;
 import slipday.measure.Basis;
+import slipday.measure.Quantity;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 import slipday.output.Lines;
@@ -33,6 +36,16 @@ record SeedView(
     String coming,
     String caution,
     Raw bar) {
+  /** How crosses are written. */
+  static final Reason NOTATION =
+      Reason.method(
+          "Seed parent first, / the first cross, // the second, * the doses of a recurrent parent"
+              + " (Purdy and others 1968).");
+
+  private static final Reason INBREEDING =
+      Reason.method(
+          "The chance that both copies of a gene come from one copy in one ancestor, reckoned"
+              + " through all that is recorded (Quaas 1976; Meuwissen and Luo 1992).");
   private static final double MIDDLE = 11;
 
   static List<SeedView> of(List<SeedLot> lots, Ids ids, WhyBook book) {
@@ -58,7 +71,7 @@ record SeedView(
         new Raw(seed.outlook().germination().map(SeedView::bar).map(Svg::toString).orElse("")));
   }
 
-  private static String left(SeedLot seed) {
+  static String left(SeedLot seed) {
     List<String> parts = new ArrayList<>();
     parts.add(
         seed.left()
@@ -119,6 +132,16 @@ record SeedView(
     Lot lot = seed.lot();
     List<Item> items = new ArrayList<>();
     add(items, "generation", lot.generation().map(Reasoned::reason), seed.generation(), book);
+    add(items, "cross", Optional.of(NOTATION), seed.cross(), book);
+    List<Reason> inbreeding = new ArrayList<>(List.of(INBREEDING));
+    seed.assumed().forEach(a -> inbreeding.add(Reason.byDefault(a)));
+    items.add(
+        new Item(
+            "inbreeding",
+            "F = " + figure(seed.inbreeding()),
+            -1,
+            book.reasons(inbreeding),
+            List.of()));
     List<Reason> reckoning =
         seed.outlook().reckoning().stream()
             .map(s -> new Reason(s, Basis.DERIVED, Optional.empty(), List.of()))
@@ -149,6 +172,12 @@ record SeedView(
         Lines.clean(lot.line().title()) + ", seed",
         book.line(lot.span()),
         items);
+  }
+
+  /** As many decimals as tell eight selfings apart. */
+  static String figure(double inbreeding) {
+    return Quantity.plain(
+        BigDecimal.valueOf(inbreeding).setScale(4, RoundingMode.HALF_EVEN).doubleValue());
   }
 
   private static void add(
