@@ -144,7 +144,12 @@ class ReportInBrowserTest {
           .find(a => a.textContent.includes('selfed')).focus()
         """);
     browser.key("Enter");
-    browser.run("document.querySelectorAll('#why details').forEach(d => d.open = true)");
+    browser.runAsync(
+        """
+        const done = arguments[arguments.length - 1];
+        const look = () => document.querySelector('#why li') ? done() : setTimeout(look, 20);
+        look();
+        """);
     assertThat(text("#why-body")).contains("selfed tern-amber-f3 plant ", "-2026.season:");
     assertThat(focused()).isEqualTo("why-title");
     nothingIsAmiss();

@@ -3,13 +3,11 @@ package slipday.output.report;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Random;
 import org.eclipse.elk.alg.layered.ElkLayered;
 import org.eclipse.elk.alg.layered.graph.LEdge;
 import org.eclipse.elk.alg.layered.graph.LGraph;
 import org.eclipse.elk.alg.layered.graph.LNode;
 import org.eclipse.elk.alg.layered.graph.LPort;
-import org.eclipse.elk.alg.layered.options.InternalProperties;
 import org.eclipse.elk.alg.layered.options.LayeredOptions;
 import org.eclipse.elk.core.math.ElkMargin;
 import org.eclipse.elk.core.math.ElkPadding;
@@ -54,7 +52,7 @@ final class Layers {
     graph.setProperty(LayeredOptions.SPACING_EDGE_NODE, BETWEEN_EDGES);
     graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE, BETWEEN_EDGES);
     graph.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, BETWEEN_LAYERS);
-    graph.setProperty(InternalProperties.RANDOM, new Random(1));
+    graph.setProperty(LayeredOptions.RANDOM_SEED, 1);
   }
 
   /** Makes its classes ready in the background; they take longer to load than a graph to place. */
