@@ -116,7 +116,7 @@ public final class ScheduleText {
   private static String remark(PlantingDates p, EventData e) {
     boolean chosen = e.event().equals(p.chosen().event());
     if (chosen && p.chosen().fixed()) {
-      return "fixed in the plan";
+      return p.chosen().recorded() ? "by the record" : "fixed in the plan";
     }
     return e.never() >= 0.005 ? "never in " + Lines.percent(e.never()) + " of years" : "";
   }

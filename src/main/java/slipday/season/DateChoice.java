@@ -11,6 +11,7 @@ import slipday.measure.Reason;
  *
  * @param date the day the season is reckoned with: the gardener's own where one is fixed
  * @param fixed whether the gardener fixed it
+ * @param recorded whether the record fixed it: the day itself, or the sowing it follows from
  * @param earliest the first day on which frost risk, soil and nights are met; empty if none is
  * @param earlyBound what keeps it from being earlier
  * @param latest the last day from which fruit (or seed, where kept) still ripens often enough
@@ -23,6 +24,7 @@ import slipday.measure.Reason;
 public record DateChoice(
     LocalDate date,
     boolean fixed,
+    boolean recorded,
     Optional<LocalDate> earliest,
     Condition earlyBound,
     Optional<LocalDate> latest,

@@ -286,6 +286,7 @@ final class Forecaster {
     return new DateChoice(
         date,
         draft.fixed(),
+        draft.recorded().isPresent(),
         slot(c.earliest()),
         early,
         slot(c.latest()),

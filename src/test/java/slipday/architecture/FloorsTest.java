@@ -14,8 +14,12 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import slipday.testing.Golden;
 
 /** Who may lean on whom. */
 @AnalyzeClasses(packages = "slipday", importOptions = MainClassesOnly.class)
@@ -107,5 +111,18 @@ class FloorsTest {
             .forEach(d -> events.add(SimpleConditionEvent.violated(d, d.getDescription())));
       }
     };
+  }
+
+  /** The guide repeats the drawing without what each package holds. */
+  @Test
+  void theGuideShowsTheFloorsThatAreDrawn() {
+    String guide = Golden.read(Path.of("DEVELOPERS.md"));
+    int from = guide.indexOf("```\n") + "```\n".length();
+    Map<String, Integer> shown = new TreeMap<>();
+    for (String line : guide.substring(from, guide.indexOf("```", from)).lines().toList()) {
+      List<String> cells = List.of(line.split(" {2,}"));
+      cells.stream().skip(1).forEach(c -> shown.put(c, Integer.valueOf(cells.get(0))));
+    }
+    assertThat(shown).isEqualTo(new TreeMap<>(Drawing.read().floors()));
   }
 }

@@ -74,7 +74,10 @@ class ReferenceTest {
   static Stream<Arguments> examples() throws IOException {
     try (Stream<Path> pages = Files.walk(Path.of("docs"))) {
       List<Path> all =
-          pages.filter(p -> p.toString().endsWith(".md") && !p.equals(RULES)).sorted().toList();
+          Stream.concat(Stream.of(Path.of("README.md")), pages)
+              .filter(p -> p.toString().endsWith(".md") && !p.equals(RULES))
+              .sorted()
+              .toList();
       return all.stream().flatMap(ReferenceTest::examplesOf);
     }
   }

@@ -10,7 +10,8 @@ import slipday.season.DateChoice;
  * The day of planting out (or of sowing in place), and what bounds it.
  *
  * @param event {@code plant-out}, or {@code sow} for what is sown in place
- * @param fixed whether the plan fixes it
+ * @param fixed whether the plan or the record fixes it
+ * @param recorded whether the record does: the day itself, or the sowing it follows from
  * @param possible whether some day meets every condition
  * @param chances at {@code date}, for each condition
  * @param mends what would make it possible, a sentence each
@@ -19,6 +20,7 @@ public record ChosenData(
     String event,
     LocalDate date,
     boolean fixed,
+    boolean recorded,
     boolean possible,
     Optional<LocalDate> earliest,
     Bound earlyBound,
@@ -41,6 +43,7 @@ public record ChosenData(
         indoors ? "plant-out" : "sow",
         choice.date(),
         choice.fixed(),
+        choice.recorded(),
         choice.possible(),
         choice.earliest(),
         Bound.of(choice.earlyBound()),
