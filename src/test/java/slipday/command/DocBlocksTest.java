@@ -33,7 +33,8 @@ class DocBlocksTest {
           "README.md", Map.of("season", "ReferenceTest", "sh", "DocBlocksTest"),
           "DEVELOPERS.md", Map.of("", "FloorsTest"),
           "docs/first-season.md", Map.of("season", "DocsTest", "console", "DocsTest"),
-          "docs/tour.md", Map.of("console", "DocsTest"),
+          "docs/tour.md",
+              Map.of("season", "ReferenceTest", "console", "DocsTest", "csv", "DocsTest"),
           "docs/language.md", Map.of("season", "ReferenceTest"),
           "docs/rules.md",
               Map.of(

@@ -38,12 +38,11 @@ final class DocPage {
     for (DocBlocks.Part part : DocBlocks.parts(page)) {
       if (part.kind().equals("console")) {
         lines.add("```console");
-        part.lines().stream()
-            .filter(l -> l.startsWith("$ "))
+        commands(part.lines())
             .forEach(
                 command -> {
-                  lines.add(command);
-                  lines.addAll(output(command.substring(2)));
+                  lines.add("$ " + command);
+                  lines.addAll(output(command.replaceAll("\\\\\n *", "")));
                 });
         lines.add("```");
       } else {
@@ -55,6 +54,21 @@ final class DocPage {
       }
     }
     return String.join("\n", lines) + "\n";
+  }
+
+  /** What follows a {@code $}, with the lines that a backslash joins to it. */
+  private static List<String> commands(List<String> lines) {
+    List<String> commands = new ArrayList<>();
+    boolean open = false;
+    for (String line : lines) {
+      if (open) {
+        commands.add(commands.remove(commands.size() - 1) + "\n" + line);
+      } else if (line.startsWith("$ ")) {
+        commands.add(line.substring(2));
+      }
+      open = (open || line.startsWith("$ ")) && line.endsWith("\\");
+    }
+    return commands;
   }
 
   private void act(Matcher action, String text) {
