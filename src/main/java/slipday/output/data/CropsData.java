@@ -2,6 +2,7 @@ package slipday.output.data;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slipday.garden.Crop;
 import slipday.garden.CropBook;
 import slipday.garden.Facts;
@@ -93,6 +94,15 @@ public record CropsData(
                 Optional.ofNullable(book.species().get(name))
                     .map(s -> entry(s.name(), "species", s, s.facts())))
         .map(e -> new CropsData(Head.of("crops"), plan, List.of(), List.of(e)));
+  }
+
+  /** The facts of every species and of every crop. */
+  public static List<EntryData> all(CropBook book) {
+    return Stream.concat(
+            book.species().values().stream().map(s -> entry(s.name(), "species", s, s.facts())),
+            book.crops().values().stream()
+                .map(c -> entry(c.name(), "crop", c.species(), c.facts())))
+        .toList();
   }
 
   private static EntryData entry(String name, String kind, Species species, Facts facts) {

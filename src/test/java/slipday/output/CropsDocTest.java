@@ -1,0 +1,97 @@
+package slipday.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import slipday.app.BuiltInCrops;
+import slipday.garden.CropBook;
+import slipday.output.data.CropsData;
+import slipday.output.data.CropsData.EntryData;
+import slipday.output.data.CropsData.FactData;
+import slipday.output.data.CropsData.SpeciesData;
+import slipday.testing.Golden;
+
+/** docs/crops.md is written from the crop files, and has every fact of theirs with its source. */
+class CropsDocTest {
+  private static final Path PAGE = Path.of("docs/crops.md");
+  private static final String BEGIN = "<!-- crops: begin -->\n";
+  private static final String END = "<!-- crops: end -->\n";
+
+  private final CropBook book = BuiltInCrops.book();
+  private final List<String> sources = new ArrayList<>();
+  private int facts;
+
+  @Test
+  void thePageHasEveryFactInForce() {
+    String page = Golden.read(PAGE);
+    assertThat(page).contains(BEGIN).contains(END);
+    String before = page.substring(0, page.indexOf(BEGIN) + BEGIN.length());
+    String after = page.substring(page.indexOf(END));
+    Golden.check(PAGE, before + "\n" + reference() + "\n" + after);
+    assertThat(facts).isGreaterThan(900);
+    assertThat(sources).hasSizeGreaterThan(20);
+  }
+
+  private String reference() {
+    StringBuilder out = new StringBuilder();
+    for (SpeciesData species : CropsData.list(Optional.empty(), book).species()) {
+      String latin = "*" + species.latin() + "*";
+      out.append("## ").append(species.name()).append("\n\n").append(latin).append("\n\n");
+      out.append(table(entry(species.name(), "species")));
+      for (String crop : species.crops()) {
+        out.append("### ").append(crop).append("\n\n").append(table(entry(crop, "crop")));
+      }
+    }
+    out.append("## Publications\n\n");
+    for (int i = 0; i < sources.size(); i++) {
+      out.append(i + 1).append(". ").append(escaped(sources.get(i))).append('\n');
+    }
+    return out.toString();
+  }
+
+  /** A name may be both a species' and a crop's. */
+  private EntryData entry(String name, String kind) {
+    return CropsData.all(book).stream()
+        .filter(e -> e.name().equals(name) && e.kind().equals(kind))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** What is said of it itself; the facts of its species stand with that. */
+  private String table(EntryData entry) {
+    List<FactData> own =
+        entry.facts().stream()
+            .filter(f -> f.owner().equals(entry.kind() + " " + entry.name()))
+            .toList();
+    if (own.isEmpty()) {
+      return "As its species.\n\n";
+    }
+    StringBuilder out = new StringBuilder("| fact | source |\n| --- | --- |\n");
+    for (FactData fact : own) {
+      facts++;
+      out.append("| `").append(escaped(fact.words())).append("` | ");
+      out.append(source(fact)).append(" |\n");
+    }
+    return out.append('\n').toString();
+  }
+
+  private String source(FactData fact) {
+    assertThat(fact.basis()).as(fact.words()).isNotEqualTo("plan");
+    if (fact.source().isEmpty()) {
+      return "common practice";
+    }
+    if (!sources.contains(fact.source())) {
+      sources.add(fact.source());
+    }
+    int number = sources.indexOf(fact.source()) + 1;
+    return number + (fact.basis().equals("from-memory") ? ", from memory" : "");
+  }
+
+  private static String escaped(String text) {
+    return text.replace("|", "\\|");
+  }
+}
