@@ -6,7 +6,7 @@
  *
  * <pre>
  * 0  source    files, spans, line map          finding   level, labels, finding, outcome, nearest words
- *    measure   quantities, ranges, odds, reasons
+ *    measure   quantities, ranges, odds, reasons  caution   what can hurt someone, in one place's words
  * 1  syntax    lines and words with exact places (ANTLR behind one facade)
  *    genetics  pure mathematics of chance and inheritance: no dates, no text
  * 2  language  the one table of clauses, their shapes, and the binding of lines to it

@@ -31,8 +31,7 @@ final class Refusals {
       return Optional.of("bitter: destroy it, never eat of it, never seed from it");
     }
     if (bitter.isEmpty() && plant.stand().lot().bitterRisk(garden)) {
-      return Optional.of(
-          "may be bitter and was not tasted: touch a raw bit to the tongue and spit it out first");
+      return Optional.of("may be bitter and was not tasted: taste it first, raw, and spit it out");
     }
     List<String> found =
         faults.of(plant).stream()

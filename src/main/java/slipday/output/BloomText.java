@@ -2,6 +2,7 @@ package slipday.output;
 
 import java.util.List;
 import java.util.Optional;
+import slipday.caution.Caution;
 import slipday.measure.Quantity;
 import slipday.output.data.BloomData;
 import slipday.output.data.BloomData.HandData;
@@ -126,8 +127,8 @@ public final class BloomText {
     if (intoSeed && reaches.stream().anyMatch(Reach::bitter)) {
       String caution =
           "Pollen of a bitter kind leaves this year's fruit sound, and makes seed whose fruit may be"
-              + " bitter and poisonous. Taste each plant of such seed raw, touched to the tongue and"
-              + " spat out, before anything of it is eaten; no cooking mends it.";
+              + " bitter and poisonous. "
+              + Caution.TASTE_FIRST.words();
       out.append(Lines.hung("  ", caution));
     }
     if (reaches.stream().anyMatch(r -> !r.sameSpecies())) {

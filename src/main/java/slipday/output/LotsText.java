@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import slipday.caution.Caution;
 import slipday.output.data.LotsData;
 import slipday.output.data.LotsData.GerminationData;
 import slipday.output.data.LotsData.LotData;
@@ -152,17 +153,13 @@ public final class LotsText {
       cares.add("what it is, is " + l.identity() + ".");
     }
     if (l.mayBeBitter()) {
-      cares.add(BITTER.substring(0, 1).toLowerCase(Locale.ROOT) + BITTER.substring(1));
+      cares.add("may bear bitter, poisonous fruit. " + Caution.TASTE_FIRST.words());
     }
     if (!l.diseases().isEmpty()) {
       cares.add("may carry " + String.join(", ", l.diseases()) + ".");
     }
     return cares;
   }
-
-  private static final String BITTER =
-      "May bear bitter, poisonous fruit: taste raw from each plant first, touched to the tongue and"
-          + " spat out; destroy a bitter plant, never cook it, never seed from it.";
 
   /** A label for each packet, a blank line between two. */
   public String labels() {
@@ -200,7 +197,8 @@ public final class LotsText {
       out.append("identity ").append(l.identity()).append('\n');
     }
     if (l.mayBeBitter()) {
-      out.append(Lines.hung("", BITTER));
+      out.append(
+          Lines.hung("", "May bear bitter, poisonous fruit. " + Caution.TASTE_FIRST.words()));
     }
     if (!l.diseases().isEmpty()) {
       out.append(Lines.hung("", "may carry " + String.join(", ", l.diseases())));

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import slipday.caution.Caution;
 import slipday.measure.Quantity;
 import slipday.output.data.TodayData;
 import slipday.output.data.TodayData.ComingData;
@@ -26,11 +27,6 @@ import slipday.output.data.TodayData.UnrecordedData;
 public final class TodayText {
   /** Columns of a phone held upright. */
   private static final int PHONE = 40;
-
-  private static final String BITTER =
-      "Before anything else taste each plant's fruit raw: touch a small piece to the tongue and spit"
-          + " it out. A bitter plant is destroyed: never eaten, cooked, fed to animals or seeded."
-          + " A clean plant clears only itself.";
 
   private final TodayData data;
   private final Ink ink;
@@ -224,7 +220,7 @@ public final class TodayText {
         more("Bitter: plant " + numbers(t.bitter()) + ". Destroy it.");
       }
     }
-    out.append(Lines.hung("", BITTER, PHONE));
+    out.append(Lines.hung("", Caution.TASTE_FIRST.words(), PHONE));
   }
 
   private static String untasted(TasteData t) {

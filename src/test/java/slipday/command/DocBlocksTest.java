@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -55,6 +56,9 @@ class DocBlocksTest {
 
   private static final Pattern NAMED =
       Pattern.compile("`(?:[^`\n]*/)?slipday ([a-z][a-z-]*)\\b[^`\n]*`");
+
+  private static final Pattern LINK =
+      Pattern.compile("\\]\\((?![a-z]+:)([^)#\\s]*)(?:#([^)]+))?\\)");
 
   private static final Pattern OPTION = Pattern.compile("(?<= )--[a-z][a-z-]+");
 
@@ -114,6 +118,42 @@ class DocBlocksTest {
           .results()
           .forEach(o -> assertThat(help.out()).as(named.group()).contains(o.group()));
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void everyLinkLeadsSomewhere(Path page) {
+    Path folder = page.toAbsolutePath().getParent();
+    Matcher link = LINK.matcher(Golden.read(page));
+    while (link.find()) {
+      Path to = link.group(1).isEmpty() ? page : folder.resolve(link.group(1)).normalize();
+      assertThat(to).as(link.group()).exists();
+      if (link.group(2) != null) {
+        assertThat(Golden.read(to).lines().filter(l -> l.startsWith("#")).map(l -> anchor(l)))
+            .as(link.group())
+            .contains(link.group(2));
+      }
+    }
+  }
+
+  /** The name by which common readers of Markdown lead to a heading. */
+  private static String anchor(String heading) {
+    String words = heading.replaceAll("^#+ ", "").toLowerCase(Locale.ROOT);
+    return words.replaceAll("[^a-z0-9 -]", "").replace(' ', '-');
+  }
+
+  /** From the README every page can be reached in one step or by the page of its folder. */
+  @Test
+  void theReadmeNamesEveryPage() {
+    String readme = Golden.read(Path.of("README.md"));
+    assertThat(DocBlocks.pages())
+        .filteredOn(p -> Path.of("docs").equals(p.getParent()))
+        .allSatisfy(p -> assertThat(readme).contains("](" + p + ")"));
+    String editors = Golden.read(Path.of("docs/editors/README.md"));
+    assertThat(DocBlocks.pages())
+        .filteredOn(p -> p.startsWith("docs/editors") && !p.endsWith("editors/README.md"))
+        .allSatisfy(
+            p -> assertThat(editors).contains("](" + Path.of("docs/editors").relativize(p) + ")"));
   }
 
   @Test

@@ -14,17 +14,16 @@ import java.util.regex.Pattern;
 /**
  * A page of the docs done as its reader does it, in a folder, from top to bottom.
  *
- * <p>A block that begins with <code>```console</code> holds lines {@code $ slipday …} and below each
- * what it prints; {@code | head -20} and {@code | tail -20} cut what is shown. A comment above a
- * block says what else is done with one: {@code <!-- file NAME -->} begins a file with it, {@code
- * <!-- add to NAME -->} puts it at the end, {@code <!-- anew in NAME -->} in the place of what began
- * with the same line, up to an empty one.
+ * <p>A block that begins with <code>```console</code> holds lines {@code $ slipday …} and below
+ * each what it prints; {@code | head -20} and {@code | tail -20} cut what is shown. A comment above
+ * a block says what else is done with one: {@code <!-- file NAME -->} begins a file with it, {@code
+ * <!-- add to NAME -->} puts it at the end, {@code <!-- anew in NAME -->} in the place of what
+ * began with the same line, up to an empty one.
  */
 final class DocPage {
   private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
   private static final Pattern ACTION =
-      Pattern.compile(
-          "<!-- (?:file (?<file>\\S+)|add to (?<add>\\S+)|anew in (?<anew>\\S+)) -->");
+      Pattern.compile("<!-- (?:file (?<file>\\S+)|add to (?<add>\\S+)|anew in (?<anew>\\S+)) -->");
 
   private final Path folder;
 
@@ -83,8 +82,7 @@ final class DocPage {
       int from = before.indexOf(text.substring(0, text.indexOf('\n') + 1));
       int to = before.indexOf("\n\n", from);
       assertThat(from).as(text).isNotNegative();
-      write(
-          file, before.substring(0, from) + text + (to < 0 ? "\n" : before.substring(to)));
+      write(file, before.substring(0, from) + text + (to < 0 ? "\n" : before.substring(to)));
     }
   }
 

@@ -3,6 +3,7 @@ package slipday.output.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import slipday.caution.Caution;
 import slipday.output.Lines;
 import slipday.output.data.LabelsData;
 import slipday.output.data.LabelsData.LabelData;
@@ -107,9 +108,7 @@ public final class LabelPage {
         label.lineTitle(),
         lines,
         free ? List.of("plant", "by", "date") : List.of(),
-        label.mayBeBitter()
-            ? "May be bitter and poisonous: taste each plant first, spit it out."
-            : "",
+        label.mayBeBitter() ? Caution.ON_A_LABEL.words() : "",
         new Raw(QrCode.of(label.code()).toString()));
   }
 }

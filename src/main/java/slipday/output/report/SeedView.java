@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import slipday.caution.Caution;
 import slipday.garden.Lot;
 import slipday.genetics.Odds;
 import slipday.genetics.SeedLife;
@@ -100,7 +101,7 @@ record SeedView(
 
   private static String caution(SeedLot seed) {
     if (seed.mayBeBitter()) {
-      return "May be bitter and poisonous: taste each plant raw first, touch and spit.";
+      return Caution.ON_A_LABEL.words();
     }
     return seed.lot().identity() == Lot.Identity.KNOWN ? "" : "Not surely what it is called.";
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import slipday.caution.Caution;
 import slipday.descent.Tags;
 import slipday.garden.CropFacts;
 import slipday.garden.Planting;
@@ -242,7 +243,7 @@ public final class WeekSheet {
   private void tastes() {
     part(
         "Taste before anything is eaten",
-        "Raw, touched to the tongue and spat out. A bitter plant is destroyed, never cooked, never seeded.",
+        Caution.TASTE_FIRST.words(),
         end.taste().stream()
             .map(
                 t ->

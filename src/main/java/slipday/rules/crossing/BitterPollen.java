@@ -1,5 +1,6 @@
 package slipday.rules.crossing;
 
+import slipday.caution.Caution;
 import slipday.finding.Level;
 import slipday.garden.Planting;
 import slipday.rules.Reporter;
@@ -55,12 +56,12 @@ public final class BitterPollen implements Rule {
                     ? "."
                     : " of " + Words.tick(exposure.source().name()) + "."));
     Exposures.described(report, exposure)
-        .note(Exposures.POISON_CAUTION)
+        .note(Caution.NEXT_GENERATION.words())
         .note(
             "If the seed is kept all the same, write `exposed to "
                 + bitter
-                + "` under its lot, and taste every plant of it raw before anything else: touch it"
-                + " to the tongue, spit it out, and destroy a bitter plant. Cooking does not help.")
+                + "` under its lot. "
+                + Caution.TASTE_FIRST.words())
         .help(Exposures.mend(exposure));
   }
 }

@@ -13,10 +13,6 @@ import slipday.source.Span;
 
 /** What the rules of crossing say alike about an exposure. */
 final class Exposures {
-  static final String POISON_CAUTION =
-      "It can make the fruit that grows from this seed bitter and poisonous; this year's fruit is"
-          + " sound. The danger follows the seed and all that comes of it.";
-
   private Exposures() {}
 
   /** Exposures within a species of seed that is kept; a bitter kind's are another rule's. */

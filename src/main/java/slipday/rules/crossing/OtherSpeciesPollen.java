@@ -3,6 +3,7 @@ package slipday.rules.crossing;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import slipday.caution.Caution;
 import slipday.finding.Level;
 import slipday.garden.Planting;
 import slipday.measure.Range;
@@ -80,8 +81,8 @@ public final class OtherSpeciesPollen implements Rule {
       report.note(
           "The fruit of "
               + Words.tick(exposure.source().crop().name())
-              + " is bitter and poisonous. Taste each plant of this seed raw before anything"
-              + " else: touch it to the tongue and spit it out.");
+              + " is bitter and poisonous. "
+              + Caution.TASTE_FIRST.words());
     }
   }
 }

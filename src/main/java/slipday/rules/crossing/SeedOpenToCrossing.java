@@ -1,5 +1,6 @@
 package slipday.rules.crossing;
 
+import slipday.caution.Caution;
 import slipday.finding.Level;
 import slipday.garden.Planting;
 import slipday.rules.Reporter;
@@ -43,7 +44,7 @@ public final class SeedOpenToCrossing implements Rule {
           "Plants of "
               + Words.tick(source.name())
               + " may themselves be bitter. "
-              + Exposures.POISON_CAUTION);
+              + Caution.NEXT_GENERATION.words());
     }
   }
 }

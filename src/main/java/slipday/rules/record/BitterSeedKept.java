@@ -2,6 +2,7 @@ package slipday.rules.record;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import slipday.caution.Caution;
 import slipday.finding.Level;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
@@ -68,7 +69,8 @@ public final class BitterSeedKept implements Rule {
             true,
             "The seed of " + taking.name() + " is kept, and " + what + " tasted bitter.")
         .also(tasted.span(), "tasted bitter")
-        .note("Bitterness goes on in the seed and the pollen of the plant. " + Poison.CAUTION)
+        .note(
+            "Bitterness goes on in the seed and the pollen of the plant. " + Caution.POISON.words())
         .help(
             "Destroy this seed and the plant: give none of it away, eat none of its fruit, feed it"
                 + " to no animal, and do not compost fruit with seed in it.");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import slipday.caution.Caution;
 import slipday.finding.Level;
 import slipday.garden.Garden;
 import slipday.garden.record.Fact;
@@ -106,10 +107,10 @@ public final class ScoredBeforeTasted implements Rule {
         .exposedTo()
         .forEach(e -> e.reason().place().ifPresent(s -> report.also(s, "what makes it doubtful")));
     report
-        .note(Poison.CAUTION)
+        .note(Caution.POISON.words())
         .help(
-            "Before more of this plant is eaten, touch a tiny raw piece to the tongue and spit it"
-                + " out; record `"
+            Caution.TASTE_FIRST.words()
+                + " Record `"
                 + fact.date()
                 + " tasted "
                 + plants

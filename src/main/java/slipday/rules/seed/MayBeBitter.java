@@ -1,6 +1,7 @@
 package slipday.rules.seed;
 
 import java.util.List;
+import slipday.caution.Caution;
 import slipday.finding.Level;
 import slipday.garden.Garden;
 import slipday.garden.Lot;
@@ -55,16 +56,10 @@ public final class MayBeBitter implements Rule {
             .concerns(lot)
             .concerns(planting.line())
             .note(
-                "Bitter kin of this species are grown in gardens, and their pollen can make the"
-                    + " seed's plants bear cucurbitacins: cramps, vomiting and worse. Cooking does not"
-                    + " destroy them, and seasoning hides the taste.")
-            .note(
-                "One sound fruit clears only the plant it grew on, never the lot; seed and pollen of"
-                    + " this planting carry the risk on.")
-            .help(
-                "Taste a tiny raw piece of fruit from each plant before anything else: touch it"
-                    + " to the tongue and spit it out. Destroy a bitter plant: never cook it, never"
-                    + " seed from it.");
+                "Bitter kin of this species are grown in gardens, and their pollen reaches far. "
+                    + Caution.POISON.words())
+            .note("Seed and pollen of this planting carry the risk on.")
+            .help(Caution.TASTE_FIRST.words());
     tasted.progress().ifPresent(report::note);
     planting.bed().ifPresent(report::concerns);
   }

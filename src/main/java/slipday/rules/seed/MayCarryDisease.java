@@ -1,6 +1,7 @@
 package slipday.rules.seed;
 
 import java.util.List;
+import slipday.caution.Caution;
 import slipday.finding.Level;
 import slipday.garden.Lot;
 import slipday.garden.Planting;
@@ -49,10 +50,7 @@ public final class MayCarryDisease implements Rule {
         .forEach(
             d -> d.reason().place().ifPresent(s -> report.also(s, "`" + d.value() + "` seen")));
     report
-        .note(
-            "Hot water and bleach treat some diseases on some seed, at an exact heat, strength and"
-                + " time that your extension service tells; both burn, and bleach fumes harm: open"
-                + " the window, cover eyes and hands, mix it with nothing else.")
+        .note(Caution.SEED_TREATMENT.words())
         .help(
             "Raise it apart from the rest, look at every seedling and destroy what shows it; give"
                 + " none of the seed away. Where it no longer holds, record why: `lifted "

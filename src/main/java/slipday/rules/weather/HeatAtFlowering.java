@@ -2,6 +2,7 @@ package slipday.rules.weather;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import slipday.caution.Caution;
 import slipday.finding.Level;
 import slipday.garden.CropFacts;
 import slipday.rules.Reporter;
@@ -49,6 +50,7 @@ public final class HeatAtFlowering implements Rule {
                 + " of years.");
     judged
         .told(report)
+        .note(Caution.WORK_IN_HEAT.words())
         .help(
             "Plant it some weeks sooner or later, so that it flowers outside the hottest weeks;"
                 + " pollinate at first light, and shade the plants at noon.");

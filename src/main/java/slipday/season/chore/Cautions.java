@@ -2,14 +2,11 @@ package slipday.season.chore;
 
 import java.util.ArrayList;
 import java.util.List;
+import slipday.caution.Caution;
 import slipday.garden.CropFacts;
 import slipday.garden.Planting;
 
-/**
- * What can hurt someone. Poisonous bitterness (cucurbitacins) outlasts cooking and goes with the
- * seed (Pacific Northwest Pest Management Handbooks, from memory of the title). What is usual with
- * cut fruit stands with the crops.
- */
+/** Which cautions a chore bears. */
 final class Cautions {
   private Cautions() {}
 
@@ -18,12 +15,10 @@ final class Cautions {
     List<String> cautions = new ArrayList<>();
     if (planting.lot().bitterRisk(season.garden())) {
       cautions.add(
-          "This seed may carry the bitterness of a wild or ornamental kind, which is poisonous and"
-              + " which no cooking mends. Before anything else taste a fruit of each plant raw: touch"
-              + " a small piece to the tongue and spit it out. Pull up a bitter plant; nothing of it"
-              + " is eaten, cooked, fed to animals or kept for seed. A plant that tastes clean clears"
-              + " only itself. Whoever feels ill after eating should call a doctor or a poison"
-              + " centre.");
+          "This seed may carry the bitterness of a wild or ornamental kind. "
+              + Caution.TASTE_FIRST.words()
+              + " "
+              + Caution.POISON.words());
     }
     cautions.addAll(ofCutFruit(planting));
     return cautions;
@@ -41,8 +36,8 @@ final class Cautions {
           "Seed from its open flowers may have the pollen of "
               + bitterSources
               + ", whose fruit is bitter and poisonous. This year's fruit is sound; next year's may"
-              + " poison. Write so on the packet, and taste each plant of it raw, spitting out,"
-              + " before anything of it is eaten.");
+              + " poison. Write so on the packet. "
+              + Caution.TASTE_FIRST.words());
     }
     cautions.addAll(ofCutFruit(planting));
     return cautions;
