@@ -143,12 +143,14 @@ public final class CandidatesText {
         Candidate.Figure figure = figure(c, study);
         figure.predicted().ifPresent(p -> out.append(Lines.hung("  ", promise(figure, p))));
       }
-      c.fruits().forEach(f -> out.append(Lines.hung("  ", fruit(f))));
+      List<Trait> aimed = shown().stream().map(Candidates.Study::trait).toList();
+      c.fruits().forEach(f -> out.append(Lines.hung("  ", fruit(f, aimed))));
     }
     return out.toString();
   }
 
-  private static String promise(Candidate.Figure figure, Predicted p) {
+  /** A plant's figure and what it promises, in one line. */
+  public static String promise(Candidate.Figure figure, Predicted p) {
     Trait trait = figure.trait();
     String counted =
         trait.equals(Trait.FRUITS) ? "" : " in " + Lines.count(figure.fruits(), "fruit");
@@ -164,7 +166,12 @@ public final class CandidatesText {
         p.accuracy());
   }
 
-  private String fruit(Candidate.SeedFruit f) {
+  /**
+   * A marked fruit and its seed, in one line.
+   *
+   * @param traits whose figures are told
+   */
+  public static String fruit(Candidate.SeedFruit f, List<Trait> traits) {
     StringBuilder out = new StringBuilder(f.fruit().tag());
     String how =
         switch (f.fruit().mating()) {
@@ -176,9 +183,8 @@ public final class CandidatesText {
     out.append(": ").append(how);
     f.generation().ifPresent(g -> out.append(", holds ").append(g));
     f.seeds().ifPresent(n -> out.append(", ").append(Lines.count(n, "seed")));
-    List<Trait> aimed = shown().stream().map(Candidates.Study::trait).toList();
     for (Candidate.Measured m : f.measured()) {
-      if (aimed.contains(m.trait())) {
+      if (traits.contains(m.trait())) {
         out.append(", ").append(m.trait().words(m.value()));
         out.append(m.trait().scale().isPresent() ? " for " + m.trait().name() : "");
       }
@@ -190,6 +196,11 @@ public final class CandidatesText {
   }
 
   private static String study(Candidates.Study s) {
+    return Lines.hung("  " + s.trait().name() + ": ", String.join(" ", says(s)));
+  }
+
+  /** How a trait was valued, a sentence each. */
+  public static List<String> says(Candidates.Study s) {
     List<String> says = new ArrayList<>();
     s.aim().ifPresent(a -> says.add("Goal: " + a + "."));
     if (!s.corrected().isEmpty()) {
@@ -214,7 +225,7 @@ public final class CandidatesText {
                         r.points(),
                         r.slope(),
                         r.error())));
-    return Lines.hung("  " + s.trait().name() + ": ", String.join(" ", says));
+    return says;
   }
 
   private static String corrected(Candidates.Study s) {

@@ -97,7 +97,8 @@ public final class ProgressText {
     };
   }
 
-  private static String signed(double figure, Trait trait) {
+  /** With a sign, but for nothing. */
+  public static String signed(double figure, Trait trait) {
     String number = trait.number(figure);
     return number.startsWith("-") || isNothing(number) ? number : "+" + number;
   }
@@ -106,7 +107,8 @@ public final class ProgressText {
     return number.chars().allMatch(c -> c == '0' || c == '.');
   }
 
-  private static String step(Progress.Step s, Trait trait) {
+  /** What was gained from one generation to another, or why that can't be told. */
+  public static String step(Progress.Step s, Trait trait) {
     String what = s.from() + " to " + s.to() + ": ";
     if (s.gain().isEmpty()) {
       return what + s.by() + ".";

@@ -59,6 +59,7 @@ public final class ReportPage {
       SeasonView calendar,
       GardenView garden,
       WantedView work,
+      CandidatesSection candidates,
       List<SeedView> seed,
       DescentView descent,
       String found,
@@ -86,8 +87,9 @@ public final class ReportPage {
     List<SeedLot> lots = SeedBox.lots(garden, OptionalInt.empty());
     List<FindingView> findings = findings(subject.findings(), book);
     List<String> years = season.climate().usableYears().stream().map(WeatherYear::label).toList();
-    Raw style = new Raw(Template.read("report.css"));
-    Raw script = new Raw(Template.read("report.js"));
+    Raw style = new Raw(Template.read("report.css") + Template.read("plots.css"));
+    Raw script = new Raw(Template.read("report.js") + Template.read("plots.js"));
+    CandidatesSection candidates = CandidatesSection.of(garden, book);
     GardenView ground = GardenView.of(season, ids, book);
     List<SeedView> seed = SeedView.of(lots, ids, book);
     DescentView descent = DescentView.of(garden, lots, ids, book);
@@ -107,6 +109,7 @@ public final class ReportPage {
         SeasonView.of(season, ids, Optional.of(subject.asOf())),
         ground,
         WantedView.of(today, axis, ids, days),
+        candidates,
         seed,
         descent,
         found(subject.findings()),

@@ -1,0 +1,200 @@
+package slipday.output.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import slipday.choice.Candidate;
+import slipday.choice.Candidates;
+import slipday.choice.Chosen;
+import slipday.choice.Trait;
+import slipday.garden.Goal;
+import slipday.measure.Basis;
+import slipday.measure.Ordinals;
+import slipday.measure.Reason;
+import slipday.output.CandidatesText;
+import slipday.output.Lines;
+import slipday.output.report.Template.Raw;
+import slipday.output.report.WhyBook.Item;
+import slipday.output.report.WhyBook.Thing;
+
+/**
+ * A candidate as the page tells of it.
+ *
+ * @param id in the book of reasons
+ * @param parts its fruits that are chosen
+ * @param studies the traits that are aimed at
+ */
+record CandidateEntry(
+    String id, Candidate candidate, List<Chosen.Part> parts, List<Candidates.Study> studies) {
+  private static final String NOTHING = "–";
+
+  Mark.Kind kind() {
+    if (candidate.refused().isPresent()) {
+      return Mark.Kind.REFUSED;
+    }
+    if (!parts.isEmpty()) {
+      return Mark.Kind.CHOSEN;
+    }
+    boolean seed = candidate.fruits().stream().anyMatch(Candidate.SeedFruit::ofLine);
+    return seed ? Mark.Kind.SEED : Mark.Kind.BARE;
+  }
+
+  Candidate.Figure figure(Candidates.Study study) {
+    return candidate.figures().stream()
+        .filter(f -> f.trait().equals(study.trait()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The tags that are chosen. */
+  String tags() {
+    return parts.stream().map(p -> Lines.clean(p.tag())).collect(Collectors.joining(" "));
+  }
+
+  private String standing() {
+    String rank =
+        candidate
+            .rank()
+            .map(Ordinals::of)
+            .orElseGet(
+                () ->
+                    candidate
+                        .refused()
+                        .map(r -> "refused: " + r)
+                        .orElse("no seed of the line marked on it"));
+    return parts.isEmpty() ? rank : rank + ", " + Mark.Kind.CHOSEN.words() + ": " + tags();
+  }
+
+  /** On a mark, in a line. */
+  String told(List<Candidates.Study> sides) {
+    String figures =
+        sides.stream()
+            .map(s -> s.trait().name() + " " + shown(s))
+            .collect(Collectors.joining(", "));
+    return Lines.clean(candidate.name() + ", " + standing() + "; " + figures);
+  }
+
+  private String shown(Candidates.Study study) {
+    Candidate.Figure f = figure(study);
+    return f.predicted()
+        .map(p -> study.trait().words(p.value()))
+        .or(() -> f.corrected().map(study.trait()::words))
+        .orElse("not measured");
+  }
+
+  private String shortBy() {
+    return candidate
+        .index()
+        .map(i -> String.format(Locale.ROOT, "%.2f", i == 0 ? 0.0 : -i))
+        .orElse(NOTHING);
+  }
+
+  CandidatesView.Row row() {
+    Svg sign = new Svg();
+    sign.open("svg", "viewBox", "-8 -8 16 16", "width", 16, "height", 16, "aria-hidden", "true");
+    sign.leaf("path", "class", "sign", "d", kind().shape()).close();
+    String seed =
+        candidate.fruits().stream()
+            .filter(Candidate.SeedFruit::ofLine)
+            .map(f -> Lines.clean(f.fruit().tag()))
+            .collect(Collectors.joining(" "));
+    String rank =
+        candidate
+            .rank()
+            .map(String::valueOf)
+            .orElse(candidate.refused().isPresent() ? "no" : NOTHING);
+    return new CandidatesView.Row(
+        id,
+        new Raw(sign.toString()),
+        kind().id(),
+        rank,
+        candidate.name(),
+        seed.isEmpty() ? NOTHING : seed,
+        studies.stream().map(this::cell).toList(),
+        shortBy());
+  }
+
+  private CandidatesView.Cell cell(Candidates.Study study) {
+    Candidate.Figure f = figure(study);
+    Trait trait = study.trait();
+    return new CandidatesView.Cell(
+        trait.name(),
+        f.corrected().map(trait::number).orElse(NOTHING),
+        f.predicted().map(p -> trait.number(p.value())).orElse(""));
+  }
+
+  /** All that speaks for and against it, its figures, and its fruits. */
+  Thing thing(Candidates found, WhyBook book) {
+    List<Item> items = new ArrayList<>();
+    items.add(item("standing", standing(), spoken(found), book));
+    for (Candidates.Study study : studies) {
+      Candidate.Figure f = figure(study);
+      String answer =
+          f.predicted()
+              .map(p -> CandidatesText.promise(f, p))
+              .orElseGet(() -> study.trait().name() + ": " + shown(study));
+      items.add(
+          item(
+              study.trait().name(),
+              after(answer, study.trait().name()),
+              valued(study, found),
+              book));
+    }
+    List<Trait> traits = studies.stream().map(Candidates.Study::trait).toList();
+    for (Candidate.SeedFruit f : candidate.fruits()) {
+      String tag = f.fruit().tag();
+      String answer = after(CandidatesText.fruit(f, traits), tag);
+      items.add(item("fruit " + tag, answer, List.of(f.fruit().at().reason()), book));
+    }
+    String generation = candidate.generation().map(g -> ", " + g).orElse("");
+    String under = found.line().title() + generation + ", a candidate";
+    return new Thing(Lines.clean(candidate.name()), Lines.clean(under), "", items);
+  }
+
+  private static String after(String answer, String topic) {
+    return answer.startsWith(topic + ": ") ? answer.substring(topic.length() + 2) : answer;
+  }
+
+  private List<Reason> spoken(Candidates found) {
+    List<Reason> reasons = new ArrayList<>();
+    if (!candidate.speaksFor().isEmpty()) {
+      reasons.add(Reason.derived("For: " + String.join(", ", candidate.speaksFor()) + "."));
+    }
+    if (!candidate.speaksAgainst().isEmpty()) {
+      String against = String.join(", ", candidate.speaksAgainst());
+      reasons.add(Reason.derived("Against: " + against + "."));
+    }
+    for (Chosen.Part part : parts) {
+      String plants = Lines.count(part.plants(), "plant");
+      reasons.add(Reason.derived("`" + part.tag() + "`: to be grown next, " + plants + "."));
+    }
+    candidate
+        .index()
+        .ifPresent(
+            i ->
+                reasons.add(
+                    Reason.derived(
+                        "Short of all aims by " + shortBy() + ", " + found.counted() + ".")));
+    return reasons;
+  }
+
+  private static List<Reason> valued(Candidates.Study study, Candidates found) {
+    List<Reason> reasons = new ArrayList<>();
+    Optional<Goal.Aim> aim =
+        found.goal().stream()
+            .flatMap(g -> g.aims().stream())
+            .filter(a -> Trait.key(a.trait()).equals(study.trait().name()))
+            .findFirst();
+    aim.ifPresent(a -> reasons.add(Reason.quoting(a.span())));
+    for (String says : CandidatesText.says(study)) {
+      reasons.add(new Reason(says, Basis.DERIVED, Optional.empty(), List.of()));
+    }
+    return reasons;
+  }
+
+  private static Item item(String topic, String answer, List<Reason> because, WhyBook book) {
+    return new Item(Lines.clean(topic), Lines.clean(answer), -1, book.reasons(because), List.of());
+  }
+}

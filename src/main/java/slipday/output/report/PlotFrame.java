@@ -1,0 +1,130 @@
+package slipday.output.report;
+
+import java.util.Optional;
+import slipday.genetics.Aim;
+import slipday.measure.Quantity;
+
+/** The axes of a plot, and where on them figures are wanted. */
+final class PlotFrame {
+  static final double WIDTH = 340;
+  static final double LEFT = 40;
+  static final double RIGHT = 328;
+  static final double TOP = 26;
+
+  /** Room below the plot for its ticks and title. */
+  private static final double BELOW = 36;
+
+  private static final double STRIP = 5;
+  private static final int MOST_LETTERS = 50;
+
+  private final Svg svg;
+  private final double bottom;
+
+  /**
+   * Begins the drawing.
+   *
+   * @param bottom of the plot itself, px
+   * @param label what it shows
+   */
+  PlotFrame(Svg svg, double bottom, String label) {
+    this.svg = svg;
+    this.bottom = bottom;
+    String box = "0 0 " + Svg.number(WIDTH) + " " + Svg.number(bottom + BELOW);
+    svg.open("svg", "class", "plot", "viewBox", box, "role", "group", "aria-label", label);
+  }
+
+  static Scale across(Ticks ticks) {
+    return new Scale(ticks, LEFT, RIGHT);
+  }
+
+  Scale up(Ticks ticks) {
+    return new Scale(ticks, bottom, TOP);
+  }
+
+  void drawAcross(Scale x, String title) {
+    StringBuilder grid = new StringBuilder();
+    for (double tick : x.ticks().values()) {
+      double at = x.at(tick);
+      grid.append("M" + Svg.number(at) + " " + Svg.number(TOP) + "V" + Svg.number(bottom));
+      text(at, bottom + 15, "middle", x.ticks().label(tick));
+    }
+    svg.leaf("path", "class", "grid", "d", grid);
+    text(RIGHT, bottom + 30, "end", cut(title) + " →");
+  }
+
+  void drawUp(Scale y, String title) {
+    StringBuilder grid = new StringBuilder();
+    for (double tick : y.ticks().values()) {
+      double at = y.at(tick);
+      grid.append("M" + Svg.number(LEFT) + " " + Svg.number(at) + "H" + Svg.number(RIGHT));
+      text(LEFT - 7, at + 4, "end", y.ticks().label(tick));
+    }
+    svg.leaf("path", "class", "grid", "d", grid);
+    text(0, 12, "start", "↑ " + cut(title));
+  }
+
+  private static String cut(String title) {
+    int letters = title.codePointCount(0, title.length());
+    return letters <= MOST_LETTERS
+        ? title
+        : title.substring(0, title.offsetByCodePoints(0, MOST_LETTERS - 1)) + "…";
+  }
+
+  private void text(double x, double y, String anchor, String text) {
+    svg.open("text", "x", x, "y", y, "text-anchor", anchor).text(text).close();
+  }
+
+  /** A strip along the axis where figures are wanted, and a line where that begins and ends. */
+  void wantedAcross(Scale x, Aim aim) {
+    double from = x.at(x.held(aim.low().orElse(x.ticks().low())));
+    double to = x.at(x.held(aim.high().orElse(x.ticks().high())));
+    if (to > from) {
+      rect(from, bottom - STRIP, to - from, STRIP);
+    }
+    edge(x, aim.low(), true);
+    edge(x, aim.high(), true);
+  }
+
+  void wantedUp(Scale y, Aim aim) {
+    double from = y.at(y.held(aim.low().orElse(y.ticks().low())));
+    double to = y.at(y.held(aim.high().orElse(y.ticks().high())));
+    if (from > to) {
+      rect(LEFT, to, STRIP, from - to);
+    }
+    edge(y, aim.low(), false);
+    edge(y, aim.high(), false);
+  }
+
+  private void rect(double x, double y, double width, double height) {
+    svg.leaf("rect", "class", "wanted", "x", x, "y", y, "width", width, "height", height, "rx", 1);
+  }
+
+  private void edge(Scale scale, Optional<Double> figure, boolean upright) {
+    if (figure.filter(scale::holds).isPresent()) {
+      double at = scale.at(figure.get());
+      svg.leaf(
+          "line",
+          "class",
+          "aim",
+          "x1",
+          upright ? at : LEFT,
+          "x2",
+          upright ? at : RIGHT,
+          "y1",
+          upright ? TOP : at,
+          "y2",
+          upright ? bottom : at);
+    }
+  }
+
+  /** Where figures are wanted, such as {@code 36 or less}. */
+  static String wanted(Aim aim) {
+    if (aim.low().isPresent() && aim.high().isPresent()) {
+      String low = Quantity.plain(aim.low().get());
+      String high = Quantity.plain(aim.high().get());
+      return low.equals(high) ? low : low + " to " + high;
+    }
+    return aim.low().map(l -> Quantity.plain(l) + " or more").orElse("")
+        + aim.high().map(h -> Quantity.plain(h) + " or less").orElse("");
+  }
+}
