@@ -167,7 +167,9 @@ public final class Browser implements AutoCloseable {
     return switch (key) {
       case "Tab" -> 9;
       case "Escape" -> 27;
+      case "ArrowLeft" -> 37;
       case "ArrowUp" -> 38;
+      case "ArrowRight" -> 39;
       case "ArrowDown" -> 40;
       default -> throw new IllegalArgumentException(key);
     };

@@ -172,10 +172,12 @@ final class ScatterDrawing {
       }
       svg.leaf("path", "class", "sure", "d", sure);
       svg.leaf("path", "class", "sign", "d", mark.kind().shape());
-      if (!mark.tags().isEmpty()) {
-        tag(mark.tags(), across.get(i), up.get(i), taken);
-      }
       svg.close();
+    }
+    for (int i = 0; i < marks.size(); i++) {
+      if (!marks.get(i).tags().isEmpty()) {
+        tag(marks.get(i).tags(), across.get(i), up.get(i), taken);
+      }
     }
   }
 
@@ -200,7 +202,10 @@ final class ScatterDrawing {
       }
     }
     taken.add(box(x + best[0], y + best[1], half, 12));
-    svg.open("text", "x", best[0], "y", best[1] + 4, "text-anchor", "middle").text(tags).close();
+    double left = x + best[0];
+    double base = y + best[1] + 4;
+    svg.open("text", "class", "tag", "x", left, "y", base, "aria-hidden", "true");
+    svg.text(tags).close();
   }
 
   private static double covered(double[] one, double[] other) {

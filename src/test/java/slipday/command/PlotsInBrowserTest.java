@@ -1,0 +1,225 @@
+package slipday.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import slipday.output.Hostile;
+import slipday.outside.Browser;
+import slipday.outside.OutsideTools;
+
+/** The plots of candidates and generations as a real browser shows them. */
+class PlotsInBrowserTest {
+  /** When the recorded year is over. */
+  private static final Map<String, String> AFTER = Map.of("SOURCE_DATE_EPOCH", "1830000000");
+
+  private static final String MEASURED =
+      """
+
+      goal one
+        raise sweetness to 13 brix, matters 5
+        keep fruit weight at 1 kg to 2 kg, matters 2
+        refuse cracked
+        parents 2 or more
+
+      2026-07-08 selfed one-f3 plant 1, tag 1A
+      2026-07-08 selfed one-f3 plant 2, tag 2A
+      2026-07-08 selfed one-f3 plant 3, tag 3A
+      2026-09-01 picked 1A, 1.5 kg, 12 brix
+      2026-09-01 picked 2A, 1.2 kg, 11 brix
+      2026-09-01 picked 3A, 1.1 kg, 13 brix
+      2026-09-01 fault 2A, cracked
+      """;
+
+  @TempDir static Path folder;
+  private static Browser browser;
+  private static Path page;
+  private static Path hostile;
+
+  @BeforeAll
+  static void writeThePages() throws IOException {
+    browser = Browser.start();
+    page = written("plans/tern-hollow/recorded.season", "page.html");
+    Path plan = folder.resolve("hostile.season");
+    Files.writeString(plan, Hostile.PLAN + MEASURED);
+    hostile = written(plan.toString(), "hostile.html");
+  }
+
+  private static Path written(String plan, String name) throws IOException {
+    Run run = Run.in(Path.of(""), new byte[0], AFTER, false, "report", plan);
+    assertThat(run.exit()).as(run.err()).isNotEqualTo(Exit.UNUSABLE);
+    return Files.writeString(folder.resolve(name), run.out());
+  }
+
+  @AfterAll
+  static void close() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void light() {
+    browser.resize(1280, 900);
+    browser.dark(false);
+  }
+
+  private static void nothingIsAmiss() {
+    assertThat(browser.complaints()).isEmpty();
+    assertThat(browser.requests()).isNotEmpty().allMatch(url -> url.matches("(file|data):.*"));
+  }
+
+  private static String text(String selector) {
+    return browser.run("return document.querySelector(arguments[0]).innerText", selector).asText();
+  }
+
+  private static void tap(String selector, double aside) {
+    JsonNode at =
+        browser.run(
+            """
+            const sign = document.querySelector(arguments[0]);
+            sign.scrollIntoView({block: 'center', behavior: 'instant'});
+            const box = sign.getBoundingClientRect();
+            return [box.left + box.width / 2, box.top + box.height / 2]
+            """,
+            selector);
+    browser.tap(at.get(0).asDouble() + aside, at.get(1).asDouble());
+  }
+
+  @Test
+  void tappingBesideAMarkTellsOfThePlantAndLightsAllItsMarks() {
+    browser.resize(390, 844);
+    browser.open(page);
+    String plant = "#candidates .plot .mark[data-thing='cp0-0']";
+    tap(plant + " .sign", 0);
+    assertThat(text("#why"))
+        .contains("tern-amber-f3 plant 10", "10A", "For:", "2nd for sweetness", "12.2 brix");
+    assertThat(browser.run("return document.querySelectorAll('.plot .lit').length").asInt())
+        .as("in every pair of the four traits")
+        .isEqualTo(6);
+    // The nearest is meant where a thumb hits none.
+    browser.key("Escape");
+    JsonNode apart =
+        browser.run(
+            """
+            const plot = document.querySelector('#candidates .plot');
+            const at = m => { const b = m.querySelector('.sign').getBoundingClientRect();
+              return [b.left + b.width / 2, b.top + b.height / 2]; };
+            const far = Array.from(plot.querySelectorAll('.mark')).map(m => ({m, at: at(m)}));
+            const best = far.map(f => ({f, gap: Math.min(...far.filter(o => o !== f)
+              .map(o => Math.hypot(o.at[0] - f.at[0], o.at[1] - f.at[1])))}))
+              .sort((a, b) => b.gap - a.gap)[0];
+            best.f.m.classList.add('alone');
+            return [best.gap, best.f.m.querySelector('title').textContent]
+            """);
+    assertThat(apart.get(0).asDouble()).isGreaterThan(15);
+    tap(".mark.alone .sign", 7.3);
+    assertThat(text("#why-title")).isNotBlank();
+    assertThat(apart.get(1).asText()).startsWith(text("#why-title") + ",");
+    nothingIsAmiss();
+  }
+
+  @Test
+  void arrowsGoFromMarkToMarkAndEnterTellsWhy() {
+    browser.open(page);
+    browser.run("document.querySelector('#candidates .plot .mark[tabindex=\"0\"]').focus()");
+    browser.key("ArrowRight");
+    browser.key("ArrowRight");
+    String at = browser.run("return document.activeElement.getAttribute('aria-label')").asText();
+    assertThat(
+            browser
+                .run(
+                    "return document.querySelectorAll('#candidates .plots .plot')[0].querySelectorAll('[tabindex=\"0\"]').length")
+                .asInt())
+        .as("one stop of Tab for each plot")
+        .isEqualTo(1);
+    browser.key("Enter");
+    assertThat(text("#why-title")).isNotBlank();
+    assertThat(at).startsWith(text("#why-title"));
+    browser.key("Escape");
+    assertThat(browser.run("return document.activeElement.getAttribute('aria-label')").asText())
+        .isEqualTo(at);
+    nothingIsAmiss();
+  }
+
+  @Test
+  void theTableTellsWhatTheDrawingsShow() {
+    browser.open(page);
+    browser.run("document.querySelector('#candidates .figures button').click()");
+    assertThat(text("#why-title")).isEqualTo("tern-amber-f3 plant 10");
+    assertThat(text("#candidates .figures tbody tr")).contains("10A 10C 10F", "13.4 › 12.2");
+    int rows = browser.run("return document.querySelector('.figures tbody').rows.length").asInt();
+    assertThat(rows).isEqualTo(18);
+    nothingIsAmiss();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"false, 1280", "true, 1280", "false, 360", "true, 360"})
+  void axeFindsNothingSerious(boolean dark, int width) {
+    browser.resize(width, 800);
+    browser.dark(dark);
+    browser.open(page);
+    browser.run("document.querySelectorAll('details').forEach(d => d.open = true)");
+    browser.run(OutsideTools.axe());
+    JsonNode found =
+        browser.runAsync(
+            """
+            const done = arguments[arguments.length - 1];
+            axe.run('main', {resultTypes: ['violations']}).then(r => done(r.violations
+              .filter(v => v.impact === 'serious' || v.impact === 'critical')
+              .map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary).join(' | '))))
+            """);
+    assertThat(strings(found)).isEmpty();
+  }
+
+  private static List<String> strings(JsonNode array) {
+    List<String> strings = new ArrayList<>();
+    array.forEach(n -> strings.add(n.asText()));
+    return strings;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"page", "hostile"})
+  void nothingOverflowsATelephone(String which) {
+    browser.resize(360, 740);
+    browser.open(which.equals("page") ? page : hostile);
+    browser.run("document.querySelectorAll('details').forEach(d => d.open = true)");
+    assertThat(browser.run("return document.documentElement.scrollWidth").asInt())
+        .isLessThanOrEqualTo(360);
+    JsonNode wide =
+        browser.run(
+            """
+            return Array.from(document.querySelectorAll('main *'))
+              .filter(e => e.getBoundingClientRect().right > 361 && e.checkVisibility())
+              .filter(e => !e.classList.contains('unseen') && !e.closest('.bar, .months, .behind, .garden'))
+              .map(e => e.outerHTML.slice(0, 120))
+            """);
+    assertThat(strings(wide)).isEmpty();
+  }
+
+  @Test
+  void aHostilePlanShowsItsTextAndRunsNothing() {
+    browser.open(hostile);
+    assertThat(text("#candidates h3")).contains("</script>" + Hostile.SCRIPT);
+    browser.run(
+        "document.querySelectorAll('#candidates [data-thing]').forEach(e => e.dispatchEvent(new MouseEvent('click', {bubbles: true})))");
+    assertThat(text("#why")).contains(Hostile.SCRIPT);
+    assertThat(browser.run("return document.title").asText()).isNotEqualTo("run");
+    assertThat(browser.run("return document.querySelectorAll('img, script').length").asInt())
+        .as("the data and the script of ours")
+        .isEqualTo(2);
+    nothingIsAmiss();
+  }
+}
