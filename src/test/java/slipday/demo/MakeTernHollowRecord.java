@@ -372,7 +372,7 @@ public final class MakeTernHollowRecord {
     alma(COUNTING, "counted ropewalk-2026, 1980 seeds");
     jory(COUNTING, "counted sandbank-2026, 1510 seeds");
     alma(day(11, 20), "given away ropewalk-2026, 60 seeds, to a neighbour");
-    jory(day(12, 4), "tested ropewalk-2026, 47 of 50 seeds");
-    jory(day(12, 4), "tested kettle-green-2026, 24 of 25 seeds");
+    jory(day(11, 18), "tested ropewalk-2026, 47 of 50 seeds");
+    jory(day(11, 18), "tested kettle-green-2026, 24 of 25 seeds");
   }
 }
