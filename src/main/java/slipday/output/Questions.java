@@ -2,6 +2,7 @@ package slipday.output;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -45,6 +46,7 @@ public final class Questions {
 
   private final List<Question> all = new ArrayList<>();
   private final Set<String> subjects = new LinkedHashSet<>();
+  private final Map<String, List<Question>> bySubject = new HashMap<>();
 
   private Questions() {}
 
@@ -248,7 +250,10 @@ public final class Questions {
   }
 
   public List<Question> about(String subject) {
-    return all.stream().filter(q -> q.subject().equals(subject)).toList();
+    if (bySubject.isEmpty()) {
+      all.forEach(q -> bySubject.computeIfAbsent(q.subject(), s -> new ArrayList<>()).add(q));
+    }
+    return List.copyOf(bySubject.getOrDefault(subject, List.of()));
   }
 
   /** What a rule found, whatever it is about. */

@@ -11,6 +11,7 @@ import slipday.output.report.Words.Part;
  *
  * @param thing its id in the book of reasons; empty where it has none
  * @param allowed the gardener's reason to let it stand; empty where it is not allowed
+ * @param more how many like it are not shown, in words; may be empty
  */
 record FindingView(
     String level,
@@ -21,7 +22,8 @@ record FindingView(
     List<PlaceView> places,
     List<String> notes,
     List<Part> help,
-    String allowed) {
+    String allowed,
+    String more) {
   boolean hasNotes() {
     return !notes.isEmpty();
   }
@@ -49,7 +51,15 @@ record FindingView(
         places,
         f.notes(),
         Words.parts(f.help()),
-        f.allowed().orElse(""));
+        f.allowed().orElse(""),
+        "");
+  }
+
+  /** The last of several of one rule on one line that are told. */
+  FindingView andMore(int others) {
+    String more = "And " + others + " more of this kind on the same line; the check tells each.";
+    return new FindingView(
+        level, sign, rule, thing, message, places, notes, help, allowed, more);
   }
 
   private static PlaceView place(Label label, WhyBook book) {

@@ -3,6 +3,7 @@ package slipday.output.report;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,12 +33,12 @@ final class PlanText {
   record MarkView(String level, String sign, String rule) {}
 
   static List<FileView> of(List<SeasonFile> files, List<Finding> findings, WhyBook book) {
-    Map<String, List<MarkView>> marks = new HashMap<>();
+    Map<String, Set<MarkView>> marks = new HashMap<>();
     for (Finding f : findings) {
       if (f.place().isPresent() && f.allowed().isEmpty()) {
         Span span = f.place().get().span();
         marks
-            .computeIfAbsent(book.line(span), k -> new ArrayList<>())
+            .computeIfAbsent(book.line(span), k -> new LinkedHashSet<>())
             .add(new MarkView(f.level().word(), sign(f.level()), f.rule()));
       }
     }
@@ -57,7 +58,7 @@ final class PlanText {
   }
 
   private static FileView file(
-      SeasonFile file, int number, Map<String, List<MarkView>> marks, WhyBook book) {
+      SeasonFile file, int number, Map<String, Set<MarkView>> marks, WhyBook book) {
     Set<Integer> heads = new HashSet<>();
     for (Line line : file.lines()) {
       if (Declaration.named(line.first().text()).isPresent()) {
@@ -73,7 +74,7 @@ final class PlanText {
         String kind =
             text.stripLeading().startsWith("#") ? "note" : heads.contains(n) ? "head" : "";
         lines.add(
-            new LineView(id, n, kind, book.isCited(id), text, marks.getOrDefault(id, List.of())));
+            new LineView(id, n, kind, book.isCited(id), text, List.copyOf(marks.getOrDefault(id, Set.of()))));
       }
     }
     return new FileView(Lines.clean(file.source().name()), lines);

@@ -2,12 +2,16 @@ package slipday.output.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import slipday.climate.WeatherYear;
 import slipday.finding.Finding;
+import slipday.finding.Label;
 import slipday.finding.Level;
 import slipday.garden.Garden;
 import slipday.output.Days;
@@ -24,6 +28,9 @@ import slipday.syntax.SeasonFile;
 
 /** The season on one page that needs nothing but itself. */
 public final class ReportPage {
+  /** Findings of one rule on one line, told one by one. */
+  private static final int MOST_ALIKE = 3;
+
   private ReportPage() {}
 
   /**
@@ -83,7 +90,8 @@ public final class ReportPage {
     WhyBook book = new WhyBook(subject.texts());
     Ids ids = new Ids();
     Questions questions = Questions.of(garden, Optional.of(season), subject.findings());
-    new Things(book, ids, questions, axis, days).add(season);
+    Reach reach = new Reach(season.exposures());
+    new Things(book, ids, questions, axis, days, reach).add(season);
     List<SeedLot> lots = SeedBox.lots(garden, OptionalInt.empty());
     List<FindingView> findings = findings(subject.findings(), book);
     List<String> years = season.climate().usableYears().stream().map(WeatherYear::label).toList();
@@ -106,7 +114,7 @@ public final class ReportPage {
         subject.fixed() ? "no" : "yes",
         axis.first().toString(),
         axis.last().toString(),
-        SeasonView.of(season, ids, Optional.of(subject.asOf())),
+        SeasonView.of(season, reach, ids, Optional.of(subject.asOf())),
         ground,
         WantedView.of(today, axis, ids, days),
         candidates,
@@ -129,17 +137,38 @@ public final class ReportPage {
     sorted.sort(
         Comparator.comparing((Finding f) -> f.allowed().isPresent())
             .thenComparing(Finding::level, Comparator.reverseOrder()));
-    for (Finding f : sorted) {
-      String id = f.because().isEmpty() ? "" : "fi" + views.size();
-      if (!id.isEmpty()) {
-        String line = f.place().map(p -> book.line(p.span())).orElse("");
-        WhyBook.Item item =
-            new WhyBook.Item("rests on", "", -1, book.reasons(f.because()), List.of());
-        book.thing(id, new WhyBook.Thing(f.rule(), Lines.clean(f.message()), line, List.of(item)));
+    for (List<Finding> alike : alike(sorted)) {
+      int told = alike.size() <= MOST_ALIKE + 1 ? alike.size() : MOST_ALIKE;
+      for (Finding f : alike.subList(0, told)) {
+        views.add(finding(f, "fi" + views.size(), book));
       }
-      views.add(FindingView.of(f, id, book));
+      if (told < alike.size()) {
+        FindingView last = views.remove(views.size() - 1);
+        views.add(last.andMore(alike.size() - told));
+      }
     }
     return views;
+  }
+
+  /** Those of one rule on one line together, each where the first of them stands. */
+  private static Collection<List<Finding>> alike(List<Finding> findings) {
+    Map<List<Object>, List<Finding>> alike = new LinkedHashMap<>();
+    for (Finding f : findings) {
+      List<Object> key = List.of(f.rule(), f.level(), f.place().map(Label::span), f.allowed());
+      alike.computeIfAbsent(key, k -> new ArrayList<>()).add(f);
+    }
+    return alike.values();
+  }
+
+  private static FindingView finding(Finding f, String free, WhyBook book) {
+    String id = f.because().isEmpty() ? "" : free;
+    if (!id.isEmpty()) {
+      String line = f.place().map(p -> book.line(p.span())).orElse("");
+      WhyBook.Item item =
+          new WhyBook.Item("rests on", "", -1, book.reasons(f.because()), List.of());
+      book.thing(id, new WhyBook.Thing(f.rule(), Lines.clean(f.message()), line, List.of(item)));
+    }
+    return FindingView.of(f, id, book);
   }
 
   private static String found(List<Finding> findings) {

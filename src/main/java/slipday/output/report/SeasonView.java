@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import slipday.climate.FrostLaw;
 import slipday.garden.Bed;
 import slipday.garden.Planting;
@@ -35,15 +34,7 @@ record SeasonView(Raw head, Raw under, String frost, String site, List<Group> gr
    *
    * @param kin a sentence on their crossing; empty where there is one alone
    */
-  record Group(String species, String latin, String kin, List<Row> rows, List<Shed> sheds) {
-    boolean hasSheds() {
-      return !sheds.isEmpty();
-    }
-
-    boolean inDanger() {
-      return sheds.stream().anyMatch(Shed::danger);
-    }
-  }
+  record Group(String species, String latin, String kin, List<Row> rows, Sheds sheds) {}
 
   /**
    * @param thing its id in the book of reasons
@@ -52,19 +43,7 @@ record SeasonView(Raw head, Raw under, String frost, String site, List<Group> gr
    */
   record Row(String thing, String title, String name, String facts, String told, Raw bar) {}
 
-  /**
-   * Pollen that reaches a planting.
-   *
-   * @param danger whether it gets into seed that is kept
-   */
-  record Shed(boolean danger, String receiver, String thing, List<Source> sources) {}
-
-  /**
-   * @param bitter whether its fruit is bitter and poisonous
-   */
-  record Source(String name, boolean bitter, String facts) {}
-
-  static SeasonView of(Season season, Ids ids, Optional<LocalDate> today) {
+  static SeasonView of(Season season, Reach reach, Ids ids, Optional<LocalDate> today) {
     Axis axis = Axis.of(season);
     CalendarDrawing calendar = new CalendarDrawing(axis, season.climate());
     return new SeasonView(
@@ -72,7 +51,7 @@ record SeasonView(Raw head, Raw under, String frost, String site, List<Group> gr
         new Raw(calendar.under(today).toString()),
         frost(season),
         ids.of(season.garden().site()),
-        groups(season, axis, ids));
+        groups(season, reach, axis, ids));
   }
 
   private static String frost(Season season) {
@@ -88,11 +67,9 @@ record SeasonView(Raw head, Raw under, String frost, String site, List<Group> gr
     return middle + ", " + law.oneInTenText() + ".";
   }
 
-  private static List<Group> groups(Season season, Axis axis, Ids ids) {
+  private static List<Group> groups(Season season, Reach reach, Axis axis, Ids ids) {
     Days days = new Days(season.garden().season().first(), season.garden().season().last());
     Bloom bloom = new Bloom(season);
-    Map<String, List<Exposure>> received =
-        season.exposures().stream().collect(Collectors.groupingBy(e -> e.receiver().name()));
     Map<Species, List<PlantingSeason>> bySpecies = new LinkedHashMap<>();
     for (PlantingSeason p : season.plantings()) {
       bySpecies.computeIfAbsent(p.planting().species(), s -> new ArrayList<>()).add(p);
@@ -100,15 +77,11 @@ record SeasonView(Raw head, Raw under, String frost, String site, List<Group> gr
     List<Group> groups = new ArrayList<>();
     bySpecies.forEach(
         (species, plantings) -> {
-          List<Row> rows = new ArrayList<>();
-          List<Shed> sheds = new ArrayList<>();
-          for (PlantingSeason p : plantings) {
-            List<Exposure> reach = received.getOrDefault(p.name(), List.of());
-            rows.add(row(p, axis, reach, bloom, ids, days));
-            shed(p, reach, true, ids).ifPresent(sheds::add);
-            shed(p, reach, false, ids).ifPresent(sheds::add);
-          }
-          sheds.sort(java.util.Comparator.comparing(s -> !s.danger()));
+          List<Row> rows =
+              plantings.stream()
+                  .map(p -> row(p, axis, reach.of(p.name()), bloom, ids, days))
+                  .toList();
+          Sheds sheds = Sheds.of(plantings, reach, ids);
           groups.add(
               new Group(species.name(), species.latin(), kin(plantings.size()), rows, sheds));
         });
@@ -157,33 +130,5 @@ record SeasonView(Raw head, Raw under, String frost, String site, List<Group> gr
     return single
         ? usual
         : usual + " (" + days.day(spread.early()) + " to " + days.day(spread.late()) + ")";
-  }
-
-  private static Optional<Shed> shed(
-      PlantingSeason receiver, List<Exposure> reach, boolean danger, Ids ids) {
-    List<Source> sources =
-        reach.stream()
-            .filter(e -> e.intoSeed() == danger)
-            .map(e -> new Source(e.source().name(), e.source().isBitter(), facts(e)))
-            .toList();
-    return sources.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Shed(danger, receiver.name(), ids.of(receiver.planting()), sources));
-  }
-
-  private static String facts(Exposure e) {
-    List<String> facts = new ArrayList<>();
-    if (e.source().outsider().isPresent()) {
-      facts.add(e.source().crop().name());
-    }
-    if (!e.sameSpecies()) {
-      facts.add("another species, crosses " + e.degree() + " of 3");
-    }
-    facts.add(e.distance().map(d -> Math.round(d) + " m").orElse("distance not told"));
-    facts.add(
-        e.mornings()
-            .map(m -> Lines.count(m.usual(), "morning") + " together")
-            .orElse("mornings not known"));
-    return String.join(", ", facts);
   }
 }

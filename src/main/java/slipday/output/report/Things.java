@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import slipday.garden.Named;
 import slipday.garden.Planting;
+import slipday.measure.Reason;
 import slipday.output.Days;
 import slipday.output.Lines;
 import slipday.output.Question;
@@ -22,18 +24,26 @@ import slipday.season.Season;
 
 /** Enters every thing of the garden, with all that can be asked of it, into the book of reasons. */
 final class Things {
+  /** How the topics of questions on a source of pollen begin. */
+  private static final String POLLEN = "pollen-of-";
+
+  /** Findings of one rule on one thing, told one by one. */
+  private static final int MOST_FINDINGS = 6;
+
   private final WhyBook book;
   private final Ids ids;
   private final Questions questions;
   private final Axis axis;
   private final Days days;
+  private final Reach reach;
 
-  Things(WhyBook book, Ids ids, Questions questions, Axis axis, Days days) {
+  Things(WhyBook book, Ids ids, Questions questions, Axis axis, Days days, Reach reach) {
     this.book = book;
     this.ids = ids;
     this.questions = questions;
     this.axis = axis;
     this.days = days;
+    this.reach = reach;
   }
 
   void add(Season season) {
@@ -48,8 +58,16 @@ final class Things {
   private void planting(PlantingSeason p) {
     Planting planting = p.planting();
     List<Item> items = new ArrayList<>();
+    Set<String> worst = reach.worst(p.name());
     for (Question q : questions.about(p.name())) {
-      items.add(item(q, topic(p, q), at(p, q)));
+      if (!q.topic().startsWith(POLLEN) || worst.contains(q.topic().substring(POLLEN.length()))) {
+        items.add(item(q, topic(p, q), at(p, q)));
+      }
+    }
+    int others = reach.sources(p.name()) - worst.size();
+    if (others > 0) {
+      String counted = others + " more, farther off or less of a danger";
+      items.add(new Item("pollen of others", counted, -1, List.of(), List.of()));
     }
     enter(
         planting, planting.line().title(), planting.name() + ", " + planting.crop().name(), items);
@@ -90,7 +108,10 @@ final class Things {
             .toList();
     String said = topic + ": ";
     String answer = q.answer().startsWith(said) ? q.answer().substring(said.length()) : q.answer();
-    return new Item(Lines.clean(topic), Lines.clean(answer), at, book.reasons(q.because()), years);
+    int more = q.findings().size() - MOST_FINDINGS;
+    String told = more > 0 ? answer + " And " + more + " more like it." : answer;
+    List<Reason> because = q.because().stream().limit(more > 0 ? MOST_FINDINGS : Long.MAX_VALUE).toList();
+    return new Item(Lines.clean(topic), Lines.clean(told), at, book.reasons(because), years);
   }
 
   /** An event or a condition as people read it. */
