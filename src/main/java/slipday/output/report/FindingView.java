@@ -58,8 +58,7 @@ record FindingView(
   /** The last of several of one rule on one line that are told. */
   FindingView andMore(int others) {
     String more = "And " + others + " more of this kind on the same line; the check tells each.";
-    return new FindingView(
-        level, sign, rule, thing, message, places, notes, help, allowed, more);
+    return new FindingView(level, sign, rule, thing, message, places, notes, help, allowed, more);
   }
 
   private static PlaceView place(Label label, WhyBook book) {

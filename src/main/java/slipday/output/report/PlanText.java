@@ -74,7 +74,13 @@ final class PlanText {
         String kind =
             text.stripLeading().startsWith("#") ? "note" : heads.contains(n) ? "head" : "";
         lines.add(
-            new LineView(id, n, kind, book.isCited(id), text, List.copyOf(marks.getOrDefault(id, Set.of()))));
+            new LineView(
+                id,
+                n,
+                kind,
+                book.isCited(id),
+                text,
+                List.copyOf(marks.getOrDefault(id, Set.of()))));
       }
     }
     return new FileView(Lines.clean(file.source().name()), lines);

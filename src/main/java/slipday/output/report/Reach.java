@@ -10,8 +10,8 @@ import java.util.Set;
 import slipday.season.Exposure;
 
 /**
- * The pollen that reaches each planting, the worst first. In a large garden nearly every planting of
- * a species reaches every other: told pair by pair, that would be most of the page.
+ * The pollen that reaches each planting, the worst first. In a large garden nearly every planting
+ * of a species reaches every other: told pair by pair, that would be most of the page.
  */
 final class Reach {
   /** Sources told one by one; the others are counted. */

@@ -110,7 +110,8 @@ final class Things {
     String answer = q.answer().startsWith(said) ? q.answer().substring(said.length()) : q.answer();
     int more = q.findings().size() - MOST_FINDINGS;
     String told = more > 0 ? answer + " And " + more + " more like it." : answer;
-    List<Reason> because = q.because().stream().limit(more > 0 ? MOST_FINDINGS : Long.MAX_VALUE).toList();
+    List<Reason> because =
+        q.because().stream().limit(more > 0 ? MOST_FINDINGS : Long.MAX_VALUE).toList();
     return new Item(Lines.clean(topic), Lines.clean(told), at, book.reasons(because), years);
   }
 
