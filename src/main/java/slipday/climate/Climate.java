@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import slipday.measure.Basis;
@@ -193,13 +192,15 @@ public final class Climate {
     weather.leftOut().forEach(y -> y.leftOut().map(Reason::weather).ifPresent(from::add));
     if (record.missingDays() > 0) {
       String gaps =
-          String.format(
-              Locale.ROOT,
-              "Days missing from %s to %s: %d, in %d gaps.",
-              record.first(),
-              record.last(),
-              record.missingDays(),
-              record.gaps().size());
+          "Days missing from "
+              + record.first()
+              + " to "
+              + record.last()
+              + ": "
+              + record.missingDays()
+              + ", in "
+              + record.gaps().size()
+              + " gaps.";
       from.add(Reason.weather(gaps));
     }
     if (weather.filledDays() > 0) {
@@ -217,14 +218,17 @@ public final class Climate {
                   + "."));
     }
     String says =
-        String.format(
-            Locale.ROOT,
-            "`%s` is %s: %d seasons are used (%s) and %d left out.",
-            record.name(),
-            record.layout(),
-            weather.usable().size(),
-            WeatherYears.span(weather.usable()),
-            weather.leftOut().size());
+        "`"
+            + record.name()
+            + "` is "
+            + record.layout()
+            + ": "
+            + weather.usable().size()
+            + " seasons are used ("
+            + WeatherYears.span(weather.usable())
+            + ") and "
+            + weather.leftOut().size()
+            + " left out.";
     all.add(new Reason(says, Basis.WEATHER, Optional.empty(), from));
   }
 

@@ -1,6 +1,5 @@
 package slipday.climate;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,7 +30,7 @@ public final class ReadSoil {
     this.readings =
         all.stream()
             .filter(r -> isOfSpring(r, axis))
-            .sorted(Comparator.comparingInt(SoilReading::slot))
+            .sorted((a, b) -> Integer.compare(a.slot(), b.slot()))
             .toList();
   }
 

@@ -1,7 +1,6 @@
 package slipday.climate;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntPredicate;
@@ -144,37 +143,46 @@ public final class RecordedFrost implements FrostLaw {
   @Override
   public String describe() {
     if (dates.length == 0) {
-      return String.format(
-          Locale.ROOT,
-          "None of %d seasons of `%s` had a %s %s.",
-          seasons.size(),
-          recordName,
-          side.words(),
-          threshold);
+      return "None of "
+          + seasons.size()
+          + " seasons of `"
+          + recordName
+          + "` had a "
+          + side.words()
+          + " "
+          + threshold
+          + ".";
     }
-    return String.format(
-        Locale.ROOT,
-        "The %s %s is about %s, %s, from %d %s of `%s`.",
-        side.words(),
-        threshold,
-        axis.dayText(median()),
-        oneInTenText(),
-        seasons.size(),
-        seasons.size() == 1 ? "season" : "seasons",
-        recordName);
+    return "The "
+        + side.words()
+        + " "
+        + threshold
+        + " is about "
+        + axis.dayText(median())
+        + ", "
+        + oneInTenText()
+        + ", from "
+        + seasons.size()
+        + (seasons.size() == 1 ? " season" : " seasons")
+        + " of `"
+        + recordName
+        + "`.";
   }
 
   @Override
   public Reason reason() {
     String years =
-        String.format(
-            Locale.ROOT,
-            "Seasons of `%s` used: %s to %s, %d; without such a frost: %d.",
-            recordName,
-            seasons.get(0).season(),
-            seasons.get(seasons.size() - 1).season(),
-            seasons.size(),
-            seasons.size() - dates.length);
+        "Seasons of `"
+            + recordName
+            + "` used: "
+            + seasons.get(0).season()
+            + " to "
+            + seasons.get(seasons.size() - 1).season()
+            + ", "
+            + seasons.size()
+            + "; without such a frost: "
+            + (seasons.size() - dates.length)
+            + ".";
     String method =
         isCounted()
             ? "The chances are counted over the seasons; quantiles after Hyndman and Fan 1996, type 7."

@@ -1,7 +1,6 @@
 package slipday.climate;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -53,7 +52,7 @@ public final class SoilTemperature {
         sum += reading.celsius() - estimate[reading.slot()];
       }
     }
-    within.sort(Comparator.comparingInt(SoilReading::slot));
+    within.sort((a, b) -> Integer.compare(a.slot(), b.slot()));
     return within.isEmpty() ? unread() : new SoilTemperature(within, sum / within.size());
   }
 
@@ -105,11 +104,9 @@ public final class SoilTemperature {
 
   public Reason reason() {
     String says =
-        String.format(
-            Locale.ROOT,
-            "Soil temperature is an estimate from the air of the last eleven days, give or take"
-                + " %.0f °C.",
-            width());
+        "Soil temperature is an estimate from the air of the last eleven days, give or take "
+            + Math.round(width())
+            + " °C.";
     List<Reason> from = new ArrayList<>();
     from.add(
         Reason.method("After Zheng, Hunt and Running 1993, Climate Research 2:183 (from memory)."));

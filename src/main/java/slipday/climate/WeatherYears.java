@@ -3,7 +3,6 @@ package slipday.climate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -110,13 +109,14 @@ public final class WeatherYears {
     return missing <= MOST_MISSING
         ? Optional.empty()
         : Optional.of(
-            String.format(
-                Locale.ROOT,
-                "%s is left out: %d days are missing from %s to %s.",
-                m.axis.label(),
-                missing,
-                m.axis.dayText(from),
-                m.axis.dayText(to)));
+            m.axis.label()
+                + " is left out: "
+                + missing
+                + " days are missing from "
+                + m.axis.dayText(from)
+                + " to "
+                + m.axis.dayText(to)
+                + ".");
   }
 
   /** The mean of each slot over the seasons that know it; NaN where none does. */

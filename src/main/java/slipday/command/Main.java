@@ -29,7 +29,7 @@ public final class Main {
 
   /** From Java 22 on there is a console even where its output goes to a file. */
   @SuppressWarnings("SystemConsoleNull") // What it warns of is asked next.
-  private static boolean onTerminal() {
+  static boolean onTerminal() {
     Console console = System.console();
     if (console == null) {
       return false;

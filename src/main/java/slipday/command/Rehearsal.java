@@ -3,6 +3,7 @@ package slipday.command;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -32,14 +33,17 @@ final class Rehearsal {
   }
 
   private static void run(String... args) {
+    // The surroundings are asked for, as by a real run, and left aside.
+    Map<String, String> none = new HashMap<>(System.getenv());
+    none.clear();
     Streams streams =
         Streams.of(
             InputStream.nullInputStream(),
             OutputStream.nullOutputStream(),
             OutputStream.nullOutputStream(),
-            Map.of(),
+            none,
             Path.of(""),
-            () -> false);
+            () -> Main.onTerminal() && !none.isEmpty());
     Main.run(streams, args);
   }
 }

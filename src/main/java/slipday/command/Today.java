@@ -22,7 +22,8 @@ final class Today {
   }
 
   private static boolean isFixed(Streams streams) {
-    return streams.env().getOrDefault("SOURCE_DATE_EPOCH", "").matches("\\d{1,12}");
+    String epoch = streams.env().getOrDefault("SOURCE_DATE_EPOCH", "");
+    return !epoch.isEmpty() && epoch.matches("\\d{1,12}");
   }
 
   /**

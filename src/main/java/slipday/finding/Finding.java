@@ -34,19 +34,25 @@ public record Finding(
     List<Reason> because) {
 
   /** By file, place, rule, message: the order of every output. */
-  public static final Comparator<Finding> ORDER =
-      Comparator.comparing(
-              (Finding f) -> f.place.map(Label::span),
-              Comparator.comparing(
-                  span -> span.orElse(null),
-                  Comparator.nullsFirst(Comparator.<Span>naturalOrder())))
-          .thenComparing(Finding::rule)
-          .thenComparing(Finding::message);
+  public static final Comparator<Finding> ORDER = Finding::compare;
 
   public Finding {
     others = List.copyOf(others);
     notes = List.copyOf(notes);
     because = List.copyOf(because);
+  }
+
+  /** What has no place comes first. */
+  private static int compare(Finding a, Finding b) {
+    if (a.place.isPresent() != b.place.isPresent()) {
+      return a.place.isEmpty() ? -1 : 1;
+    }
+    int byPlace = a.place.isEmpty() ? 0 : a.place.get().span().compareTo(b.place.get().span());
+    if (byPlace != 0) {
+      return byPlace;
+    }
+    int byRule = a.rule.compareTo(b.rule);
+    return byRule != 0 ? byRule : a.message.compareTo(b.message);
   }
 
   public static Finding error(String rule, Span span, String message) {

@@ -1,7 +1,6 @@
 package slipday.language;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -54,7 +53,7 @@ public final class Clauses {
     }
     byWord
         .values()
-        .forEach(list -> list.sort(Comparator.comparingInt((Clause c) -> -c.words().size())));
+        .forEach(list -> list.sort((a, b) -> Integer.compare(b.words().size(), a.words().size())));
     return byWord;
   }
 

@@ -2,7 +2,6 @@ package slipday.language;
 
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.apache.commons.lang3.StringUtils;
 import slipday.measure.Range;
 import slipday.measure.Unit;
 import slipday.syntax.WordKind;
@@ -53,7 +52,17 @@ class FigureReader {
   }
 
   double whole(int at) {
-    return StringUtils.isNumeric(attempt.text(at)) ? number(at) : Double.NaN;
+    return isDigits(attempt.text(at)) ? number(at) : Double.NaN;
+  }
+
+  /** By hand: the library that knows it takes longer to make itself ready than many a plan. */
+  static boolean isDigits(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (!Character.isDigit(text.charAt(i))) {
+        return false;
+      }
+    }
+    return !text.isEmpty();
   }
 
   double number(int at, boolean whole) {

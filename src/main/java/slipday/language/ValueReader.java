@@ -3,7 +3,6 @@ package slipday.language;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.apache.commons.lang3.StringUtils;
 import slipday.genetics.Generation;
 import slipday.source.Span;
 import slipday.syntax.Word;
@@ -150,7 +149,7 @@ final class ValueReader extends FigureReader {
 
   /** A tag may be a bare number, too. */
   private int tag(int at) {
-    return StringUtils.isNumeric(attempt.text(at))
+    return isDigits(attempt.text(at))
         ? keep(at + 1, new Value.Name(attempt.text(at), attempt.span(at, at + 1)))
         : name(at);
   }

@@ -5,8 +5,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.apache.commons.lang3.StringUtils;
-import org.apache.commons.lang3.Strings;
 import slipday.measure.Quantity;
 import slipday.measure.Reason;
 
@@ -70,11 +68,22 @@ public final class Words {
             .filter(p -> !p.source().isBuiltIn())
             .map(p -> " (" + p.lineLabel() + ")")
             .orElse("");
-    return sentence(Strings.CS.removeEnd(reason.says().strip(), ".") + place);
+    return sentence(withoutStop(reason.says().strip()) + place);
   }
 
-  /** With a capital and a stop. */
+  private static String withoutStop(String text) {
+    return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+  }
+
+  /** With a capital and a stop; nothing stays nothing but the stop. */
   public static String sentence(String text) {
-    return Strings.CS.appendIfMissing(StringUtils.capitalize(text), ".");
+    // By hand, as are digits: most runs need no more of the library that has it ready made.
+    StringBuilder sentence = new StringBuilder(text.length() + 1);
+    if (!text.isEmpty()) {
+      int first = text.codePointAt(0);
+      sentence.appendCodePoint(Character.toTitleCase(first));
+      sentence.append(text, Character.charCount(first), text.length());
+    }
+    return text.endsWith(".") ? sentence.toString() : sentence.append('.').toString();
   }
 }

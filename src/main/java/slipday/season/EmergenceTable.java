@@ -1,6 +1,5 @@
 package slipday.season;
 
-import java.util.Comparator;
 import java.util.List;
 import slipday.garden.CropFacts.EmergenceRow;
 
@@ -20,7 +19,7 @@ final class EmergenceTable {
    */
   EmergenceTable(List<EmergenceRow> rows, double coldest, double warmest) {
     List<EmergenceRow> sorted =
-        rows.stream().sorted(Comparator.comparingDouble(EmergenceRow::soil)).toList();
+        rows.stream().sorted((a, b) -> Double.compare(a.soil(), b.soil())).toList();
     this.soil = sorted.stream().mapToDouble(EmergenceRow::soil).toArray();
     this.rates = sorted.stream().mapToDouble(r -> 1 / r.days()).toArray();
     this.coldest = coldest;

@@ -3,7 +3,6 @@ package slipday.garden.record;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -62,8 +61,10 @@ public record GardenRecord(List<Fact> facts, SeasonYear seasonYear) {
     List<Map.Entry<String, Fact>> worded = new ArrayList<>(facts.size());
     facts.forEach(f -> worded.add(Map.entry(StringUtils.normalizeSpace(f.span().text()), f)));
     worded.sort(
-        Comparator.comparing((Map.Entry<String, Fact> e) -> e.getValue().date())
-            .thenComparing(Map.Entry::getKey));
+        (a, b) -> {
+          int byDate = a.getValue().date().compareTo(b.getValue().date());
+          return byDate != 0 ? byDate : a.getKey().compareTo(b.getKey());
+        });
     List<Fact> sorted = worded.stream().map(Map.Entry::getValue).toList();
     return new GardenRecord(sorted, season);
   }

@@ -1,7 +1,6 @@
 package slipday.rules.bed;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import slipday.finding.Level;
 import slipday.garden.Bed;
@@ -28,7 +27,7 @@ public final class BedsOverlap implements Rule {
     List<Bed> placed =
         season.garden().beds().stream()
             .filter(b -> b.size().isPresent() && b.corner().isPresent())
-            .sorted(Comparator.comparingDouble(BedsOverlap::west))
+            .sorted((a, b) -> Double.compare(west(a), west(b)))
             .toList();
     List<Bed> open = new ArrayList<>();
     for (Bed bed : placed) {

@@ -1,7 +1,6 @@
 package slipday.rules.seed;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +26,7 @@ import slipday.seed.SeedsToSow;
 record Sowing(Planting planting, int plants, int needed, String how) {
   /** Plantings that say how many plants they want, by lot. */
   static Map<Lot, List<Sowing>> byLot(Season season) {
-    Map<Lot, List<Sowing>> byLot = new TreeMap<>(Comparator.comparing(Lot::span));
+    Map<Lot, List<Sowing>> byLot = new TreeMap<>((a, b) -> a.span().compareTo(b.span()));
     for (Planting planting : season.garden().plantings()) {
       of(planting)
           .ifPresent(s -> byLot.computeIfAbsent(planting.lot(), lot -> new ArrayList<>()).add(s));
