@@ -39,8 +39,7 @@ public final class BuiltInCrops {
   }
 
   /** The blocks that a plan's words call for, and those that these lean on, in the same order. */
-  static List<Block> neededBy(List<SeasonFile> plan) {
-    CropParts crops = new CropParts(files());
+  static List<Block> neededBy(CropParts crops, List<SeasonFile> plan) {
     Set<String> names = new HashSet<>();
     for (SeasonFile file : plan) {
       for (Line line : file.lines()) {
@@ -56,6 +55,10 @@ public final class BuiltInCrops {
         .neededBy(names)
         .forEach((file, parts) -> blocks.addAll(bound(SeasonParser.parse(file, parts))));
     return blocks;
+  }
+
+  static CropParts parts() {
+    return new CropParts(files());
   }
 
   private static List<Block> bound(Outcome<SeasonFile> parsed) {

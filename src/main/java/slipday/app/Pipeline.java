@@ -3,11 +3,11 @@ package slipday.app;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.zone.ZoneRulesProvider;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import slipday.climate.TemperatureUnit;
-import slipday.climate.WeatherReader;
+import java.util.function.BiConsumer;
 import slipday.climate.WeatherRecord;
 import slipday.finding.Finding;
 import slipday.finding.Folding;
@@ -16,13 +16,14 @@ import slipday.finding.Outcome;
 import slipday.garden.CropBook;
 import slipday.garden.Garden;
 import slipday.garden.Resolver;
+import slipday.garden.SeasonYear;
 import slipday.garden.Site;
 import slipday.garden.record.Ahead;
 import slipday.language.Block;
 import slipday.rules.Checker;
+import slipday.rules.RuleCatalog;
 import slipday.season.Season;
 import slipday.season.SeasonBuilder;
-import slipday.season.SiteClimate;
 import slipday.source.Source;
 
 /**
@@ -100,22 +101,21 @@ public final class Pipeline {
   }
 
   private Checked check(PlanSource plan, Path path, boolean reckoned) {
+    Aside<CropParts> crops = Aside.later(BuiltInCrops::parts);
+    Aside.begin(() -> madeReady(crops, reckoned));
     Outcome<Loader.Loaded> loaded = Loader.load(texts, plan, path, includesOutside);
     List<Finding> findings = new ArrayList<>(loaded.findings());
-    Outcome<Optional<Garden>> garden = garden(loaded.value());
+    ClimateAhead climate = new ClimateAhead(texts, plan);
+    Outcome<Optional<Garden>> garden =
+        garden(crops.get(), loaded.value(), reckoned ? climate::begin : (season, site) -> {});
     findings.addAll(garden.findings());
     boolean sound = findings.stream().noneMatch(f -> f.level() == Level.ERROR);
     Optional<Season> season = Optional.empty();
     if (garden.value().isPresent()) {
       Garden g = garden.value().get();
       Ahead.of(g.record(), today).ifPresent(findings::add);
-      Optional<Site.WeatherFile> file = g.site().weather();
-      Optional<WeatherRecord> record =
-          file.filter(f -> reckoned).flatMap(f -> weather(f, plan, findings));
-      boolean weatherSound = file.isEmpty() || record.isPresent();
-      if (sound && weatherSound && reckoned) {
-        season = Optional.of(SeasonBuilder.build(g, SiteClimate.of(g.site(), g.season(), record)));
-        findings.addAll(Checker.check(season.get()));
+      if (reckoned) {
+        season = season(g, sound, climate, findings);
       }
     }
     findings.sort(Finding.ORDER);
@@ -124,43 +124,40 @@ public final class Pipeline {
   }
 
   /**
+   * What every plan needs and takes a while the first time, while the plan is read: the crop files,
+   * the rules of the zones, and the tool's own.
+   *
+   * @return the number of zones and rules
+   */
+  private static int madeReady(Aside<CropParts> crops, boolean reckoned) {
+    crops.get();
+    int zones = ZoneRulesProvider.getAvailableZoneIds().size();
+    return zones + (reckoned ? RuleCatalog.rules().size() : 0);
+  }
+
+  private static Optional<Season> season(
+      Garden garden, boolean sound, ClimateAhead climate, List<Finding> findings) {
+    Outcome<Optional<WeatherRecord>> weather = climate.weather(garden.season(), garden.site());
+    findings.addAll(weather.findings());
+    boolean weatherSound = garden.site().weather().isEmpty() || weather.value().isPresent();
+    if (!sound || !weatherSound) {
+      return Optional.empty();
+    }
+    Season season = SeasonBuilder.build(garden, climate.climate(garden.season(), garden.site()));
+    findings.addAll(Checker.check(season));
+    return Optional.of(season);
+  }
+
+  /**
    * With the crops the plan needs; where a name is mistaken with all of them, since the right one
    * may be any.
    */
-  private static Outcome<Optional<Garden>> garden(Loader.Loaded plan) {
+  private static Outcome<Optional<Garden>> garden(
+      CropParts crops, Loader.Loaded plan, BiConsumer<SeasonYear, Site> found) {
     Outcome<Optional<Garden>> garden =
-        Resolver.resolve(BuiltInCrops.neededBy(plan.files()), plan.said());
+        Resolver.resolve(BuiltInCrops.neededBy(crops, plan.files()), plan.said(), found);
     return garden.findings().isEmpty()
         ? garden
-        : Resolver.resolve(BuiltInCrops.blocks(), plan.said());
-  }
-
-  private Optional<WeatherRecord> weather(
-      Site.WeatherFile file, PlanSource plan, List<Finding> findings) {
-    String planName = file.span().source().name();
-    String prefix = planName.substring(0, planName.lastIndexOf('/') + 1);
-    String planPrefix = plan.first().name();
-    planPrefix = planPrefix.substring(0, planPrefix.lastIndexOf('/') + 1);
-    String below = prefix.startsWith(planPrefix) ? prefix.substring(planPrefix.length()) : "";
-    Outcome<Optional<Source>> text =
-        texts.read(plan.folder().resolve(below + file.path()), prefix + file.path());
-    for (Finding f : text.findings()) {
-      findings.add(Finding.error("weather-missing", file.span(), f.message()).withHelp(f.help()));
-    }
-    if (text.value().isEmpty()) {
-      return Optional.empty();
-    }
-    Outcome<Optional<WeatherRecord>> read =
-        WeatherReader.read(text.value().get(), file.unit().map(Pipeline::unit));
-    findings.addAll(read.findings());
-    return read.value();
-  }
-
-  private static TemperatureUnit unit(String word) {
-    return switch (word) {
-      case "F" -> TemperatureUnit.FAHRENHEIT;
-      case "C" -> TemperatureUnit.CELSIUS;
-      default -> TemperatureUnit.TENTHS_OF_CELSIUS;
-    };
+        : Resolver.resolve(BuiltInCrops.blocks(), plan.said(), found);
   }
 }

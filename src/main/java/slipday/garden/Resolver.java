@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
@@ -48,7 +49,15 @@ public final class Resolver {
    * @return the garden; empty where season or site are missing, and findings say so
    */
   public static Outcome<Optional<Garden>> resolve(List<Block> crops, BoundFile plan) {
-    return new Resolver(crops, plan).run();
+    return resolve(crops, plan, (season, site) -> {});
+  }
+
+  /**
+   * @param found told of season and site as soon as these are known, while the rest is looked up
+   */
+  public static Outcome<Optional<Garden>> resolve(
+      List<Block> crops, BoundFile plan, BiConsumer<SeasonYear, Site> found) {
+    return new Resolver(crops, plan).run(found);
   }
 
   /** The crop facts alone, for a plan's or for none. */
@@ -63,13 +72,14 @@ public final class Resolver {
         findings, of(Declaration.SOURCE), of(Declaration.SPECIES), of(Declaration.CROP));
   }
 
-  private Outcome<Optional<Garden>> run() {
+  private Outcome<Optional<Garden>> run(BiConsumer<SeasonYear, Site> found) {
     CropResolver crops = cropResolver();
-    said.blocks().forEach(b -> PlausibleFigures.check(b, findings));
-    said.entries().forEach(e -> PlausibleFigures.check(e, findings));
     Optional<SeasonYear> season = season();
     PlaceResolver places = new PlaceResolver(findings, crops.crops());
     Optional<Site> site = only(Declaration.SITE).flatMap(places::site);
+    season.ifPresent(s -> site.ifPresent(p -> found.accept(s, p)));
+    said.blocks().forEach(b -> PlausibleFigures.check(b, findings));
+    said.entries().forEach(e -> PlausibleFigures.check(e, findings));
     of(Declaration.BED).forEach(places::bed);
     of(Declaration.NEIGHBOUR).forEach(b -> places.outsider(b, false));
     of(Declaration.VOLUNTEER).forEach(b -> places.outsider(b, true));
