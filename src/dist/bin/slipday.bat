@@ -30,6 +30,8 @@ exit /b 2
 
 :start
 set "archive="
-if exist "%lib%\slipday-%version%.jsa" set archive="-XX:SharedArchiveFile=%lib%\slipday-%version%.jsa"
+set "made="
+if exist "%lib%\slipday-%version%.for" set /p made=<"%lib%\slipday-%version%.for"
+for %%f in ("%lib%\slipday.jar") do if /i "%%~ff"=="%made%" set archive="-XX:SharedArchiveFile=%lib%\slipday-%version%.jsa"
 "%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:-UseDynamicNumberOfCompilerThreads -XX:+UseSerialGC -XX:-UsePerfData -Xlog:disable %archive% -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 %SLIPDAY_JAVA_OPTS% -cp "%lib%\slipday.jar" slipday.command.Main %*
 exit /b %errorlevel%
