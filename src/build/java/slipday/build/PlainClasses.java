@@ -63,11 +63,10 @@ public final class PlainClasses {
     Rewriter rewriter = new Rewriter(writer, name);
     reader.accept(rewriter, 0);
     if (rewriter.isChanged()) {
+      Map<String, byte[]> made = rewriter.made();
       changed.put(name, writer.toByteArray());
-      changed.putAll(rewriter.made());
-      nests
-          .computeIfAbsent(rewriter.nest(), n -> new ArrayList<>())
-          .addAll(rewriter.made().keySet());
+      changed.putAll(made);
+      nests.computeIfAbsent(rewriter.nest(), n -> new ArrayList<>()).addAll(made.keySet());
     }
   }
 

@@ -1,6 +1,7 @@
 package slipday.build;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,11 @@ final class Rewriter extends ClassVisitor {
   private static final String RECORDS = "java/lang/runtime/ObjectMethods";
 
   private final String name;
-  private final Map<String, byte[]> made = new LinkedHashMap<>();
+  private final List<LambdaClass> made = new ArrayList<>();
+
+  /** The last class made for each kind of lambda. */
+  private final Map<String, LambdaClass> open = new HashMap<>();
+
   private final List<RecordMethod> methods = new ArrayList<>();
   private String nest;
 
@@ -28,7 +33,9 @@ final class Rewriter extends ClassVisitor {
 
   /** The classes made in place of lambdas, by name. */
   Map<String, byte[]> made() {
-    return made;
+    Map<String, byte[]> code = new LinkedHashMap<>();
+    made.forEach(m -> code.put(m.name(), m.code(nest)));
+    return code;
   }
 
   /** The class at the head of this one's nest. */
@@ -58,12 +65,16 @@ final class Rewriter extends ClassVisitor {
         boolean lambda =
             linker.getOwner().equals(LAMBDAS) && linker.getName().equals("metafactory");
         if (lambda) {
-          super.visitMethodInsn(
-              Opcodes.INVOKESTATIC,
-              lambda(called, calledType, facts),
-              LambdaClass.MAKE,
-              calledType,
-              false);
+          Lambda made =
+              new Lambda(
+                  Type.getMethodType(calledType),
+                  called,
+                  (Type) facts[0],
+                  (Handle) facts[1],
+                  (Type) facts[2]);
+          LambdaClass itsClass = classFor(made);
+          String make = itsClass.add(made);
+          super.visitMethodInsn(Opcodes.INVOKESTATIC, itsClass.name(), make, calledType, false);
         } else if (linker.getOwner().equals(RECORDS)) {
           RecordMethod own = new RecordMethod(called, calledType, facts);
           methods.add(own);
@@ -75,18 +86,15 @@ final class Rewriter extends ClassVisitor {
     };
   }
 
-  private String lambda(String called, String calledType, Object... facts) {
-    String own = name + "$$" + made.size();
-    LambdaClass lambda =
-        new LambdaClass(
-            own,
-            Type.getMethodType(calledType),
-            called,
-            (Type) facts[0],
-            (Handle) facts[1],
-            (Type) facts[2]);
-    made.put(own, lambda.code(nest));
-    return own;
+  private LambdaClass classFor(Lambda lambda) {
+    LambdaClass last = open.get(lambda.kind());
+    if (last != null && !last.isFull()) {
+      return last;
+    }
+    LambdaClass next = new LambdaClass(name + "$$" + made.size());
+    made.add(next);
+    open.put(lambda.kind(), next);
+    return next;
   }
 
   @Override

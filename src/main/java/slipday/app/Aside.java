@@ -3,6 +3,7 @@ package slipday.app;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Something reckoned on a thread of its own while the asker goes on with what does not need it.
@@ -52,7 +53,7 @@ final class Aside<T> {
     }
   }
 
-  private static RuntimeException rethrown(Throwable cause) {
+  private static RuntimeException rethrown(@Nullable Throwable cause) {
     if (cause instanceof Error error) {
       throw error;
     }
