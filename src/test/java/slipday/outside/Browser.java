@@ -267,6 +267,12 @@ public final class Browser implements AutoCloseable {
     return Base64.getDecoder().decode(png.get("data").asText());
   }
 
+  /** What is on the screen now, PNG. */
+  public byte[] screen() {
+    JsonNode png = command("Page.captureScreenshot", Map.of("format", "png"));
+    return Base64.getDecoder().decode(png.get("data").asText());
+  }
+
   @Override
   public void close() {
     try {
