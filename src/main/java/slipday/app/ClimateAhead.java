@@ -22,6 +22,10 @@ final class ClimateAhead {
   private final FileTexts texts;
   private final PlanSource plan;
   private @Nullable Begun begun;
+  private @Nullable WeatherBegun weatherBegun;
+
+  private record WeatherBegun(
+      Site.WeatherFile file, Aside<Outcome<Optional<WeatherRecord>>> weather) {}
 
   private record Begun(
       Site site,
@@ -34,13 +38,21 @@ final class ClimateAhead {
     this.plan = plan;
   }
 
-  /** To be called on the thread that asks afterwards. */
+  /** Begins to read the file, before the site is known in whole. */
+  void beginWeather(Site.WeatherFile file) {
+    weatherBegun = new WeatherBegun(file, Aside.begin(() -> read(file)));
+  }
+
   void begin(SeasonYear season, Site site) {
     begun = begun(season, site);
   }
 
   private Begun begun(SeasonYear season, Site site) {
-    Aside<Outcome<Optional<WeatherRecord>>> weather = Aside.later(() -> read(site));
+    WeatherBegun known = weatherBegun;
+    Aside<Outcome<Optional<WeatherRecord>>> weather =
+        known != null && site.weather().filter(known.file::equals).isPresent()
+            ? known.weather
+            : Aside.later(() -> read(site));
     Aside<Climate> climate = Aside.begin(() -> SiteClimate.of(site, season, weather.get().value()));
     return new Begun(site, season, weather, climate);
   }

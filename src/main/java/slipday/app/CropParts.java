@@ -117,7 +117,8 @@ final class CropParts {
    */
   Map<Source, List<Span>> neededBy(Set<String> names) {
     Set<Part> needed = new HashSet<>();
-    Deque<String> open = new ArrayDeque<>(names);
+    Deque<String> open = new ArrayDeque<>();
+    names.forEach(open::push);
     Set<String> seen = new HashSet<>(names);
     while (!open.isEmpty()) {
       String name = open.pop();

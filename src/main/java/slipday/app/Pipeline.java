@@ -106,6 +106,9 @@ public final class Pipeline {
     Outcome<Loader.Loaded> loaded = Loader.load(texts, plan, path, includesOutside);
     List<Finding> findings = new ArrayList<>(loaded.findings());
     ClimateAhead climate = new ClimateAhead(texts, plan);
+    if (reckoned) {
+      Resolver.weather(loaded.value().said()).ifPresent(climate::beginWeather);
+    }
     Outcome<Optional<Garden>> garden =
         garden(crops.get(), loaded.value(), reckoned ? climate::begin : (season, site) -> {});
     findings.addAll(garden.findings());

@@ -131,7 +131,7 @@ final class PlaceResolver {
     }
   }
 
-  private static Site.WeatherFile weather(BoundClause c) {
+  static Site.WeatherFile weather(BoundClause c) {
     Optional<String> unit =
         c.bound().has("unit") ? Optional.of(c.bound().choice("unit")) : Optional.empty();
     return new Site.WeatherFile(c.bound().text("path"), unit, c.span());

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
@@ -58,6 +58,16 @@ public final class Resolver {
   public static Outcome<Optional<Garden>> resolve(
       List<Block> crops, BoundFile plan, BiConsumer<SeasonYear, Site> found) {
     return new Resolver(crops, plan).run(found);
+  }
+
+  /** The weather file of the first site, for whoever wants to read it meanwhile. */
+  public static Optional<Site.WeatherFile> weather(BoundFile plan) {
+    for (Block block : plan.blocks()) {
+      if (block.declaration() == Declaration.SITE) {
+        return block.find(PlanClauses.WEATHER).map(PlaceResolver::weather);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The crop facts alone, for a plan's or for none. */
@@ -172,15 +182,16 @@ public final class Resolver {
 
   /** The plantings in a cage of their own. */
   private Set<String> cagedAlone() {
-    return of(Declaration.GROW)
+    Set<String> caged = new HashSet<>();
+    of(Declaration.GROW)
         .filter(
             b ->
                 b.find(PlanClauses.FLOWERS)
                     .filter(c -> c.bound().choice("how").equals("caged"))
                     .isPresent())
         .flatMap(b -> b.head().stream())
-        .map(h -> h.name(h.has("as") ? "as" : "lot").text())
-        .collect(Collectors.toSet());
+        .forEach(h -> caged.add(h.name(h.has("as") ? "as" : "lot").text()));
+    return caged;
   }
 
   /** Adds the lots born in the record, and to all of them what the record says. */

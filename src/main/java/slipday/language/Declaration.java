@@ -1,11 +1,11 @@
 package slipday.language;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import slipday.syntax.Line;
 import slipday.syntax.Word;
 import slipday.syntax.WordKind;
@@ -82,8 +82,13 @@ public enum Declaration {
       "crop muskmelon",
       true);
 
-  private static final Map<String, Declaration> BY_WORD =
-      Arrays.stream(values()).collect(Collectors.toMap(Declaration::word, d -> d));
+  private static final Map<String, Declaration> BY_WORD = new HashMap<>();
+
+  static {
+    for (Declaration declaration : values()) {
+      BY_WORD.put(declaration.word, declaration);
+    }
+  }
 
   private final String word;
   private final Shape head;

@@ -1,8 +1,6 @@
 package slipday.language;
 
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import slipday.genetics.Generation;
 import slipday.source.Span;
 import slipday.syntax.Word;
@@ -12,7 +10,6 @@ import slipday.syntax.WordKind;
 final class ValueReader extends FigureReader {
   private static final int FIRST_YEAR = 1500;
   private static final int LAST_YEAR = 2999;
-  private static final Pattern SEASON = Pattern.compile("[12]\\d{3}(-\\d{2})?");
 
   private ValueReader(Kind kind, String name, Shape.Attempt attempt) {
     super(kind, name, attempt);
@@ -121,7 +118,7 @@ final class ValueReader extends FigureReader {
   private int season(int at) {
     boolean couldBe = attempt.is(at, WordKind.NUMBER) || attempt.is(at, WordKind.MIXED);
     String text = attempt.text(at);
-    if (!couldBe || !SEASON.matcher(text).matches()) {
+    if (!couldBe || !isSeason(text)) {
       return attempt.expect(at, kind.expected());
     }
     int year = Integer.parseInt(text.substring(0, 4));
@@ -129,6 +126,18 @@ final class ValueReader extends FigureReader {
     return both && (year + 1) % 100 != Integer.parseInt(text.substring(5))
         ? attempt.expect(at, kind.expected())
         : keep(at + 1, new Value.SeasonName(year, both, attempt.span(at, at + 1)));
+  }
+
+  private static boolean isSeason(String text) {
+    return (text.startsWith("1") || text.startsWith("2"))
+        && (text.length() == 4 ? isDigits(text) : isOverNewYear(text));
+  }
+
+  private static boolean isOverNewYear(String text) {
+    return text.length() == 7
+        && text.charAt(4) == '-'
+        && isDigits(text.substring(0, 4))
+        && isDigits(text.substring(5));
   }
 
   /** A text without its closing quote has its message already. */
@@ -163,9 +172,11 @@ final class ValueReader extends FigureReader {
     if (at == from) {
       return attempt.expect(at, kind.expected());
     }
-    String words =
-        attempt.words.subList(from, at).stream().map(Word::text).collect(Collectors.joining(" "));
-    return keep(at, Value.Name.of(words, attempt.span(from, at)));
+    StringBuilder words = new StringBuilder(attempt.text(from));
+    for (int i = from + 1; i < at; i++) {
+      words.append(' ').append(attempt.text(i));
+    }
+    return keep(at, Value.Name.of(words.toString(), attempt.span(from, at)));
   }
 
   /** All words to the end of the line, as a label. */

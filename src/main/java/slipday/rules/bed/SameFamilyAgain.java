@@ -61,7 +61,7 @@ public final class SameFamilyAgain implements Rule {
         bed.grew().stream()
             .filter(g -> g.value().year() < year)
             .filter(g -> family(g.value().crop().facts()).filter(family::equals).isPresent())
-            .max(java.util.Comparator.comparingInt(g -> g.value().year()));
+            .max((a, b) -> Integer.compare(a.value().year(), b.value().year()));
     if (rotation.isEmpty() || last.isEmpty()) {
       return;
     }
