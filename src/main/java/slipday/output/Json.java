@@ -46,19 +46,6 @@ public final class Json {
     }
   }
 
-  /** On one line, and safe inside a page: nothing in it can end the element it stands in. */
-  public static String embedded(Object data) {
-    try {
-      return MAPPER
-          .writeValueAsString(data)
-          .replace("<", "\\u003c")
-          .replace(">", "\\u003e")
-          .replace("&", "\\u0026");
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
   /** At most four decimals, without an exponent. */
   private static final class Rounded extends JsonSerializer<Double> {
     @Override

@@ -15,13 +15,11 @@ import slipday.finding.Label;
 import slipday.finding.Level;
 import slipday.garden.Garden;
 import slipday.output.Days;
-import slipday.output.Json;
 import slipday.output.Lines;
 import slipday.output.Questions;
 import slipday.output.report.Template.Raw;
 import slipday.season.Season;
 import slipday.season.today.DayAtHand;
-import slipday.season.today.TodayList;
 import slipday.seed.SeedBox;
 import slipday.seed.SeedLot;
 import slipday.syntax.SeasonFile;
@@ -82,8 +80,7 @@ public final class ReportPage {
     if (!subject.season().garden().record().isEmpty()) {
       Layers.warm();
     }
-    TodayList today = DayAtHand.of(subject.season(), subject.asOf(), 0);
-    Season season = today.season();
+    Season season = DayAtHand.asOf(subject.season(), subject.asOf());
     Garden garden = season.garden();
     Axis axis = Axis.of(season);
     Days days = new Days(garden.season().first(), garden.season().last());
@@ -105,7 +102,7 @@ public final class ReportPage {
         Template.policy(style, Optional.of(script)),
         style,
         script,
-        new Raw(Json.embedded(book.data(years, axis.days()))),
+        new Raw(book.embedded(years, axis.days())),
         garden.site().title(),
         garden.season().label(),
         subject.plan(),
@@ -116,7 +113,7 @@ public final class ReportPage {
         axis.last().toString(),
         SeasonView.of(season, reach, ids, Optional.of(subject.asOf())),
         ground,
-        WantedView.of(today, axis, ids, days),
+        WantedView.of(season, subject.asOf(), axis, ids, days),
         candidates,
         seed,
         descent,

@@ -19,7 +19,7 @@ import slipday.season.DateSpread;
 import slipday.season.MarkedFruit;
 import slipday.season.PlantingSeason;
 import slipday.season.PollinationPlan;
-import slipday.season.today.TodayList;
+import slipday.season.Season;
 
 /**
  * Pollination by hand as far as it has come, and the marked fruit that hangs.
@@ -56,9 +56,9 @@ record WantedView(List<Plan> plans, List<Kind> kinds, Raw months, Raw lines) {
    */
   record Fruit(String thing, String tag, String facts, String state, boolean due, Raw bar) {}
 
-  static WantedView of(TodayList today, Axis axis, Ids ids, Days days) {
+  static WantedView of(Season season, LocalDate today, Axis axis, Ids ids, Days days) {
     List<Plan> plans = new ArrayList<>();
-    for (PollinationPlan plan : today.season().pollinations()) {
+    for (PollinationPlan plan : season.pollinations()) {
       String thing =
           plan.cross().isPresent() ? ids.of(plan.cross().get()) : ids.of(plan.seedParent());
       plans.add(
@@ -68,14 +68,14 @@ record WantedView(List<Plan> plans, List<Kind> kinds, Raw months, Raw lines) {
               way(plan),
               sofar(plan),
               new Raw(signs(plan).toString()),
-              next(plan, today.date(), days)));
+              next(plan, today, days)));
     }
-    CalendarDrawing calendar = new CalendarDrawing(axis, today.season().climate());
+    CalendarDrawing calendar = new CalendarDrawing(axis, season.climate());
     return new WantedView(
         plans,
-        kinds(today, axis, ids, days),
+        kinds(season, today, axis, ids, days),
         new Raw(calendar.months().toString()),
-        new Raw(calendar.lines(Optional.of(today.date())).toString()));
+        new Raw(calendar.lines(Optional.of(today)).toString()));
   }
 
   private static String way(PollinationPlan plan) {
@@ -144,11 +144,11 @@ record WantedView(List<Plan> plans, List<Kind> kinds, Raw months, Raw lines) {
     return svg.close();
   }
 
-  private static List<Kind> kinds(TodayList today, Axis axis, Ids ids, Days days) {
+  private static List<Kind> kinds(Season season, LocalDate today, Axis axis, Ids ids, Days days) {
     List<Kind> kinds = new ArrayList<>();
-    for (PlantingSeason planting : today.season().plantings()) {
+    for (PlantingSeason planting : season.plantings()) {
       List<Fruit> fruits =
-          today.season().fruits().stream()
+          season.fruits().stream()
               .filter(f -> f.hangs() && f.planting().name().equals(planting.name()))
               .sorted(Comparator.comparing(MarkedFruit::pollinated))
               .map(f -> fruit(f, today, axis, days))
@@ -168,14 +168,14 @@ record WantedView(List<Plan> plans, List<Kind> kinds, Raw months, Raw lines) {
     return "fr" + HexFormat.of().formatHex(tag);
   }
 
-  private static Fruit fruit(MarkedFruit f, TodayList today, Axis axis, Days days) {
+  private static Fruit fruit(MarkedFruit f, LocalDate today, Axis axis, Days days) {
     DateSpread spread = f.expected().value();
-    boolean over = spread.late().filter(today.date()::isAfter).isPresent();
-    boolean due = spread.early().filter(d -> !d.isAfter(today.date())).isPresent();
+    boolean over = spread.late().filter(today::isAfter).isPresent();
+    boolean due = spread.early().filter(d -> !d.isAfter(today)).isPresent();
     String state = over ? "overdue" : due ? "look at it daily" : "from " + days.day(spread.early());
     String plant = f.story().fruit().seedParent().plant().map(n -> "plant " + n + ", ").orElse("");
     String facts =
-        plant + days.day(f.pollinated()) + ", " + Lines.count(f.age(today.date()), "day") + " old";
+        plant + days.day(f.pollinated()) + ", " + Lines.count(f.age(today), "day") + " old";
     return new Fruit(
         thing(f),
         f.tag(),

@@ -1,6 +1,10 @@
 package slipday.output.report;
 
-import com.fasterxml.jackson.annotation.JsonFormat;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -49,7 +53,6 @@ final class WhyBook {
    *
    * @param line the line that declares it, {@code 0-12}; may be empty
    */
-  @JsonFormat(shape = JsonFormat.Shape.ARRAY)
   record Thing(String title, String under, String line, List<Item> items) {}
 
   /**
@@ -59,7 +62,6 @@ final class WhyBook {
    * @param because numbers of reasons
    * @param years its day in each weather year, counted on the axis; −1 where it does not come
    */
-  @JsonFormat(shape = JsonFormat.Shape.ARRAY)
   record Item(String topic, String answer, int at, List<Integer> because, List<Integer> years) {}
 
   /**
@@ -68,11 +70,7 @@ final class WhyBook {
    * @param line of the plan or record, {@code 0-12}; empty where it is none of theirs
    * @param place what to call that line, or the file that ships with the tool
    */
-  @JsonFormat(shape = JsonFormat.Shape.ARRAY)
   record Node(String says, String basis, String line, String place, List<Integer> from) {}
-
-  /** All of it, as the page's script reads it. */
-  record Data(Map<String, Thing> things, List<Node> reasons, List<String> years, int days) {}
 
   /** Adds a reason with all beneath it, and gives its number. */
   int reason(Reason reason) {
@@ -123,7 +121,66 @@ final class WhyBook {
     return cited.contains(line);
   }
 
-  Data data(List<String> years, int days) {
-    return new Data(things, reasons, years, days);
+  /**
+   * All of it as the page's script reads it: JSON on one line, safe inside a page, for nothing in
+   * it can end the element it stands in. Written piece by piece, since having the pieces looked
+   * through and bound takes longer than all the writing.
+   */
+  String embedded(List<String> years, int days) {
+    StringWriter out = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
+      json.writeStartObject();
+      json.writeObjectFieldStart("things");
+      for (Map.Entry<String, Thing> thing : things.entrySet()) {
+        json.writeFieldName(thing.getKey());
+        write(thing.getValue(), json);
+      }
+      json.writeEndObject();
+      json.writeArrayFieldStart("reasons");
+      for (Node node : reasons) {
+        strings(json, node.says(), node.basis(), node.line(), node.place());
+        numbers(json, node.from());
+        json.writeEndArray();
+      }
+      json.writeEndArray();
+      json.writeFieldName("years");
+      strings(json, years.toArray(String[]::new));
+      json.writeEndArray();
+      json.writeNumberField("days", days);
+      json.writeEndObject();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toString().replace("<", "\\u003c").replace(">", "\\u003e").replace("&", "\\u0026");
+  }
+
+  private static void write(Thing thing, JsonGenerator json) throws IOException {
+    strings(json, thing.title(), thing.under(), thing.line());
+    json.writeStartArray();
+    for (Item item : thing.items()) {
+      strings(json, item.topic(), item.answer());
+      json.writeNumber(item.at());
+      numbers(json, item.because());
+      numbers(json, item.years());
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+    json.writeEndArray();
+  }
+
+  /** Begins an array with these, and leaves it open. */
+  private static void strings(JsonGenerator json, String... each) throws IOException {
+    json.writeStartArray();
+    for (String one : each) {
+      json.writeString(one);
+    }
+  }
+
+  private static void numbers(JsonGenerator json, List<Integer> each) throws IOException {
+    json.writeStartArray();
+    for (int one : each) {
+      json.writeNumber(one);
+    }
+    json.writeEndArray();
   }
 }

@@ -42,7 +42,7 @@ public final class DayAtHand {
 
   /** The season as it was known at the end of a day. */
   @SuppressWarnings("ReferenceEquality") // The garden gives itself where nothing lies ahead.
-  private static Season asOf(Season season, LocalDate date) {
+  public static Season asOf(Season season, LocalDate date) {
     Garden garden = season.garden().asOf(date);
     return garden == season.garden() ? season : SeasonBuilder.build(garden, season.climate());
   }
