@@ -29,6 +29,7 @@ class TemplateTest {
         .containsExactlyInAnyOrder(
             "{{{svg}}}",
             "{{{signs}}}",
+            "{{{sign}}}",
             "{{{months}}}",
             "{{{lines}}}",
             "{{{code}}}",
