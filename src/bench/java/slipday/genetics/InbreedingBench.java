@@ -17,7 +17,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * The time to work out the inbreeding of a whole pedigree, and the inverse of its relationships.
+ * The time to work out the inbreeding of a whole pedigree, beside walks alone and the plain tabular
+ * method, and the inverse of its relationships.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -82,12 +83,44 @@ public class InbreedingBench {
 
   @Benchmark
   public Pedigree inbreeding() {
+    return builder().build();
+  }
+
+  /** A walk through the ancestors of each pair of parents, however long. */
+  @Benchmark
+  public Pedigree byWalksAlone() {
+    return builder().build(Descent.Way.WALKS);
+  }
+
+  /** All relationships of all plants, which for 10,000 take most of the heap; left out there. */
+  @Benchmark
+  public double tabular() {
+    if (plants > 2000) {
+      return 0;
+    }
+    int founders = plants / GENERATIONS;
+    double[][] table = new double[plants][plants];
+    for (int i = 0; i < plants; i++) {
+      table[i][i] = 1;
+      if (i >= founders) {
+        int[] two = parents.get(i - founders);
+        for (int j = 0; j < i; j++) {
+          table[i][j] = (table[j][two[0]] + table[j][two[1]]) / 2;
+          table[j][i] = table[i][j];
+        }
+        table[i][i] += table[two[0]][two[1]] / 2;
+      }
+    }
+    return table[plants - 1][plants - 1];
+  }
+
+  private Pedigree.Builder builder() {
     Pedigree.Builder builder = Pedigree.begin(0);
     for (int i = 0; i < plants / GENERATIONS; i++) {
       builder.founder("founder", 0);
     }
     parents.forEach(two -> builder.offspring("plant", two[0], two[1]));
-    return builder.build();
+    return builder;
   }
 
   @Benchmark

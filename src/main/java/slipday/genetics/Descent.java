@@ -1,95 +1,94 @@
 package slipday.genetics;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * The shares T that pass down and the draws D of a {@link Pedigree}, and the walk up through them.
+ *
+ * <p>Inbreeding is worked out by a walk through the ancestors of each pair while that is short, as
+ * it is where lines are kept apart. Where all are akin, every plant of every generation before is
+ * met by each walk; once it shows that the walks would take longer than a table of the plants of
+ * each generation, the table is made instead.
  */
 final class Descent {
-  /** Stands for the seed parent of a bulk; its pollen parent is then the bulk's place in a list. */
-  private static final int BULK = -2;
-
   private static final int WORD = 64;
 
   /** Below this a negative is a rounding of nothing. */
   private static final double HAIR = 1e-13;
 
+  /** So many ancestors met before it is asked whether a table would be quicker. */
+  private static final long PATIENCE = 1_000_000;
+
+  /** An ancestor met costs as much as so many numbers of the table, which stand side by side. */
+  private static final double WALKED = 2;
+
   /** What an individual has of one of its parents; all of its shares sum to 1 or less. */
   record Share(int parent, double of) {}
 
+  private final Families families;
   private final int size;
-  private final int[] seedParent;
-  private final int[] pollenParent;
-  private final List<List<Share>> bulks = new ArrayList<>();
+
+  /** Of each family. */
   private final double[] inbreeding;
+
   private final double[] draw;
 
   private final double[] work;
   private final long[] marked;
+  private long met;
 
-  Descent(Rows rows) {
-    size = rows.size;
-    seedParent = Arrays.copyOf(rows.seedParent, size);
-    pollenParent = Arrays.copyOf(rows.pollenParent, size);
-    inbreeding = new double[size];
-    draw = new double[size];
+  private Descent(PedigreeRows rows) {
+    families = new Families(rows);
+    size = rows.size();
+    inbreeding = new double[families.count()];
+    draw = new double[families.count()];
     work = new double[size];
     marked = new long[size / WORD + 1];
-    Map<Long, Double> families = new HashMap<>();
-    Map<List<Pedigree.Fruit>, Integer> mixed = new HashMap<>();
     for (int i = 0; i < size; i++) {
-      if (seedParent[i] == BULK) {
-        List<Pedigree.Fruit> fruits = rows.bulks.get(pollenParent[i]);
-        Integer twin = mixed.putIfAbsent(fruits, i);
-        if (twin == null) {
-          bulk(i, fruits, families);
-        } else {
-          asTwin(i, twin);
-        }
-      } else if (seedParent[i] == Pedigree.UNKNOWN) {
-        inbreeding[i] = rows.inbreeding[i];
-        draw[i] = 1 + inbreeding[i];
-      } else {
-        int seed = seedParent[i];
-        int pollen = pollenParent[i];
-        inbreeding[i] = coancestry(seed, pollen, families);
-        draw[i] = drawOfTwo(seed, pollen);
+      if (rows.isFounder(i)) {
+        inbreeding[families.of(i)] = rows.statedInbreeding(i);
+        draw[families.of(i)] = 1 + rows.statedInbreeding(i);
       }
     }
   }
 
-  /** Individuals as they are added. */
-  static final class Rows {
-    private int size;
-    private int[] seedParent = new int[WORD];
-    private int[] pollenParent = new int[WORD];
-    private double[] inbreeding = new double[WORD];
-    private final List<List<Pedigree.Fruit>> bulks = new ArrayList<>();
+  /** How inbreeding is worked out; the results are the same. */
+  enum Way {
+    WALKS,
+    TABLE,
+    WHICHEVER_IS_QUICKER
+  }
 
-    void founder(double stated) {
-      offspring(Pedigree.UNKNOWN, Pedigree.UNKNOWN);
-      inbreeding[size - 1] = stated;
-    }
+  static Descent of(PedigreeRows rows, Way way) {
+    Descent descent = new Descent(rows);
+    descent.reckon(way);
+    return descent;
+  }
 
-    void bulk(List<Pedigree.Fruit> fruits) {
-      offspring(BULK, bulks.size());
-      bulks.add(List.copyOf(fruits));
-    }
-
-    void offspring(int seed, int pollen) {
-      if (size == seedParent.length) {
-        seedParent = Arrays.copyOf(seedParent, 2 * size);
-        pollenParent = Arrays.copyOf(pollenParent, 2 * size);
-        inbreeding = Arrays.copyOf(inbreeding, 2 * size);
+  private void reckon(Way way) {
+    double[] ofPair = new double[families.pairs().count()];
+    Arrays.fill(ofPair, Double.NaN);
+    long most = way == Way.TABLE ? -1 : way == Way.WALKS ? Long.MAX_VALUE : PATIENCE;
+    long metBefore = 0;
+    int doneBefore = 0;
+    for (int family = 0; family < families.count(); family++) {
+      if (met > most) {
+        Contemporaries table = new Contemporaries(families, inbreeding, draw);
+        double pace = (double) (met - metBefore) / (family - doneBefore);
+        boolean quicker = WALKED * pace * (families.count() - family) > table.steps();
+        if (way == Way.TABLE || (table.fits() && quicker)) {
+          table.fill();
+          return;
+        }
+        metBefore = met;
+        doneBefore = family;
+        most = table.fits() ? 2 * met : Long.MAX_VALUE;
       }
-      seedParent[size] = seed;
-      pollenParent[size] = pollen;
-      size++;
+      if (!families.isFounder(family)) {
+        tell(family, ofPair);
+      }
     }
   }
 
@@ -98,30 +97,17 @@ final class Descent {
   }
 
   double inbreeding(int individual) {
-    return inbreeding[individual];
+    return inbreeding[families.of(individual)];
   }
 
   /** D: what the plant's own draw of genes adds to its relationship with itself. */
   double draw(int individual) {
-    return draw[individual];
+    return draw[families.of(individual)];
   }
 
   /** The parents of an individual, none for a founder; a selfed plant has one of share 1. */
   List<Share> shares(int individual) {
-    int seed = seedParent[individual];
-    int pollen = pollenParent[individual];
-    if (seed == BULK) {
-      return bulks.get(pollen);
-    }
-    if (seed == Pedigree.UNKNOWN) {
-      return List.of();
-    }
-    if (seed == pollen) {
-      return List.of(new Share(seed, 1));
-    }
-    return pollen == Pedigree.UNKNOWN
-        ? List.of(new Share(seed, 0.5))
-        : List.of(new Share(seed, 0.5), new Share(pollen, 0.5));
+    return families.parents().list(families.of(individual));
   }
 
   /** x′·A·y. */
@@ -130,14 +116,11 @@ final class Descent {
     double[] other = new double[size];
     x.forEach((individual, share) -> one[individual] += share);
     y.forEach((individual, share) -> other[individual] += share);
-    int top =
-        Math.max(
-            x.keySet().stream().mapToInt(i -> i).max().orElse(-1),
-            y.keySet().stream().mapToInt(i -> i).max().orElse(-1));
+    int top = Math.max(youngest(x), youngest(y));
     double sum = 0;
     for (int i = top; i >= 0; i--) {
       if (one[i] != 0 || other[i] != 0) {
-        sum += one[i] * other[i] * draw[i];
+        sum += one[i] * other[i] * draw(i);
         passUp(i, one);
         passUp(i, other);
       }
@@ -145,90 +128,85 @@ final class Descent {
     return sum;
   }
 
+  private static int youngest(Map<Integer, Double> of) {
+    int youngest = -1;
+    for (int individual : of.keySet()) {
+      youngest = Math.max(youngest, individual);
+    }
+    return youngest;
+  }
+
   private void passUp(int from, double[] to) {
-    double share = to[from];
-    int seed = seedParent[from];
-    if (seed >= 0) {
-      to[seed] += share / 2;
-      if (pollenParent[from] >= 0) {
-        to[pollenParent[from]] += share / 2;
-      }
-    } else if (seed == BULK) {
-      bulks.get(pollenParent[from]).forEach(part -> to[part.parent] += share * part.of);
+    Families.Lists parents = families.parents();
+    int family = families.of(from);
+    int end = parents.from(family + 1);
+    for (int k = parents.from(family); k < end; k++) {
+      to[parents.number(k)] += to[from] * parents.share(k);
     }
   }
 
-  private void bulk(int i, List<Pedigree.Fruit> fruits, Map<Long, Double> families) {
-    double seeds = fruits.stream().mapToDouble(Pedigree.Fruit::seeds).sum();
-    Map<Integer, Double> parents = new TreeMap<>();
+  private void tell(int family, double[] ofPair) {
+    Families.Lists matings = families.matings();
+    int end = matings.from(family + 1);
     double sum = 0;
-    for (Pedigree.Fruit fruit : fruits) {
-      double weight = fruit.seeds() / seeds;
-      int pollen = fruit.pollenParent().orElse(Pedigree.UNKNOWN);
-      sum += weight * coancestry(fruit.seedParent(), pollen, families);
-      parents.merge(fruit.seedParent(), weight / 2, Double::sum);
-      if (pollen >= 0) {
-        parents.merge(pollen, weight / 2, Double::sum);
+    for (int k = matings.from(family); k < end; k++) {
+      int pair = matings.number(k);
+      if (Double.isNaN(ofPair[pair])) {
+        ofPair[pair] = coancestry(pair);
       }
+      sum += matings.share(k) * ofPair[pair];
     }
-    inbreeding[i] = sum;
-    List<Share> shares = new ArrayList<>();
-    parents.forEach((parent, share) -> shares.add(new Share(parent, share)));
-    bulks.add(List.copyOf(shares));
-    draw[i] = notNegative(1 + sum - square(shares));
+    inbreeding[family] = sum;
+    draw[family] = drawOf(family, sum);
   }
 
-  /** Another plant of the same mixed seed: its own draw, with the same of everything expected. */
-  private void asTwin(int i, int twin) {
-    inbreeding[i] = inbreeding[twin];
-    draw[i] = draw[twin];
-    bulks.add(bulks.get(pollenParent[twin]));
-    pollenParent[i] = pollenParent[twin];
+  private double drawOf(int family, double ownInbreeding) {
+    return families.isOfOnePair(family)
+        ? families.drawOfTwo(family, inbreeding)
+        : notNegative(1 + ownInbreeding - square(families.parents(), family));
   }
 
-  private double drawOfTwo(int seed, int pollen) {
-    double fromPollen = pollen < 0 ? 0.5 : (1 - inbreeding[pollen]) / 4;
-    return (1 - inbreeding[seed]) / 4 + fromPollen;
-  }
-
-  private double coancestry(int seed, int pollen, Map<Long, Double> families) {
-    if (pollen < 0) {
+  private double coancestry(int pair) {
+    int older = families.pairs().older(pair);
+    int younger = families.pairs().younger(pair);
+    if (older < 0) {
       return 0;
     }
-    if (seed == pollen) {
-      return (1 + inbreeding[seed]) / 2;
+    if (older == younger) {
+      return (1 + inbreeding(older)) / 2;
     }
-    int older = Math.min(seed, pollen);
-    int younger = Math.max(seed, pollen);
-    if (seedParent[younger] == Pedigree.UNKNOWN) {
+    int family = families.of(younger);
+    if (families.isFounder(family)) {
       return 0;
     }
-    if (seedParent[older] == seedParent[younger] && pollenParent[older] == pollenParent[younger]) {
-      // Of the same parents: what one has with itself, less what its own draw adds.
-      return notNegative((1 + inbreeding[younger] - draw[younger]) / 2);
-    }
-    Double known = families.get(((long) older << Integer.SIZE) + younger);
-    if (known != null) {
-      return known;
+    if (families.of(older) == family) {
+      // What one has with itself, less what its own draw adds.
+      return notNegative((1 + inbreeding[family] - draw[family]) / 2);
     }
     // (a + b)′A(a + b) is 1 + F of each and twice their relationship, which is twice the
     // coancestry.
-    double both = square(List.of(new Share(older, 1), new Share(younger, 1)));
-    double found = notNegative((both - 2 - inbreeding[older] - inbreeding[younger]) / 4);
-    families.put(((long) older << Integer.SIZE) + younger, found);
-    return found;
+    add(older, 1);
+    add(younger, 1);
+    double both = squareOfMarked(younger);
+    return notNegative((both - 2 - inbreeding(older) - inbreeding(younger)) / 4);
+  }
+
+  /** x′·A·x. */
+  private double square(Families.Lists shares, int list) {
+    int top = 0;
+    for (int k = shares.from(list); k < shares.from(list + 1); k++) {
+      add(shares.number(k), shares.share(k));
+      top = Math.max(top, shares.number(k));
+    }
+    return squareOfMarked(top);
   }
 
   /**
-   * x′·A·x by one walk from the youngest up. Ancestors met are marked in a bit set, so that the
-   * walk passes by all others.
+   * By one walk from the youngest up. Ancestors met are marked in a bit set, so that the walk
+   * passes by all others.
    */
-  private double square(List<Share> shares) {
-    int top = 0;
-    for (Share share : shares) {
-      add(share.parent, share.of);
-      top = Math.max(top, share.parent);
-    }
+  private double squareOfMarked(int top) {
+    Families.Lists parents = families.parents();
     double sum = 0;
     for (int word = top / WORD; word >= 0; word--) {
       while (marked[word] != 0) {
@@ -237,16 +215,13 @@ final class Descent {
         int i = word * WORD + bit;
         double share = work[i];
         work[i] = 0;
-        sum += share * share * draw[i];
-        int seed = seedParent[i];
-        if (seed >= 0) {
-          add(seed, share / 2);
-          if (pollenParent[i] >= 0) {
-            add(pollenParent[i], share / 2);
-          }
-        } else if (seed == BULK) {
-          bulks.get(pollenParent[i]).forEach(part -> add(part.parent, share * part.of));
+        int family = families.of(i);
+        sum += share * share * draw[family];
+        int end = parents.from(family + 1);
+        for (int k = parents.from(family); k < end; k++) {
+          add(parents.number(k), share * parents.share(k));
         }
+        met += 1 + end - parents.from(family);
       }
     }
     return sum;
@@ -257,7 +232,7 @@ final class Descent {
     marked[individual / WORD] |= 1L << (individual % WORD);
   }
 
-  private static double notNegative(double value) {
+  static double notNegative(double value) {
     return value < HAIR ? 0 : value;
   }
 }

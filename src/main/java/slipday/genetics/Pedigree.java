@@ -21,7 +21,8 @@ import java.util.TreeMap;
  * D taken from the parents' own relationships, selfing needs no rule of its own.
  *
  * <p>The cost is one walk through the ancestors for each pair of parents that isn't a selfing; a
- * walk is shared by all seed of the pair.
+ * walk is shared by all seed of the pair. Where the walks get long, a table of each generation
+ * takes their place.
  */
 public final class Pedigree {
   /** No parent known: an unrelated plant of inbreeding 0. */
@@ -172,7 +173,7 @@ public final class Pedigree {
   /** Gathers individuals in order; each method gives the new one's number. */
   public static final class Builder {
     private final List<String> names = new ArrayList<>();
-    private final Descent.Rows rows = new Descent.Rows();
+    private final PedigreeRows rows = new PedigreeRows();
     private final List<Integer> assumed = new ArrayList<>();
     private final double assumedInbreeding;
 
@@ -232,9 +233,13 @@ public final class Pedigree {
 
     /** The pedigree, with the inbreeding of all worked out. */
     public Pedigree build() {
+      return build(Descent.Way.WHICHEVER_IS_QUICKER);
+    }
+
+    Pedigree build(Descent.Way way) {
       boolean[] taken = new boolean[names.size()];
       assumed.forEach(founder -> taken[founder] = true);
-      return new Pedigree(names, taken, new Descent(rows));
+      return new Pedigree(names, taken, Descent.of(rows, way));
     }
 
     private int named(String name) {
