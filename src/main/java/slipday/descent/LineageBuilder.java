@@ -22,7 +22,6 @@ import slipday.garden.record.Plants;
 import slipday.garden.record.Subject;
 import slipday.genetics.Generation;
 import slipday.genetics.Pedigree;
-import slipday.measure.Reason;
 
 /**
  * Gathers the plants a subject comes from: from a plant to its lot, from the lot to the fruits its
@@ -38,6 +37,7 @@ final class LineageBuilder {
   private final Founders founders;
   private final Map<String, Integer> plants = new HashMap<>();
   private final Map<Integer, Ancestor> ancestors = new HashMap<>();
+  private final Map<String, Seed> seeds = new HashMap<>();
 
   LineageBuilder(Garden garden) {
     this.season = garden.season();
@@ -135,7 +135,8 @@ final class LineageBuilder {
     Optional<Generation> generation = births.seedOf(fruit, Optional.empty());
     Pair pair = pair(fruit, false);
     String name = "seed of " + fruit.tag() + ofYear(fruit.year());
-    int made = pair.offspring(name, name);
+    int made = pair.offspring(name);
+    pair.write(made, name);
     Optional<String> line =
         !fruit.mating().isCross()
             ? Optional.of(fruit.seedParent().stand().lot().line().name())
@@ -189,14 +190,12 @@ final class LineageBuilder {
   }
 
   private int born(Lot lot, List<Fact.Saved> takings, Kind kind, String name) {
-    List<Pair> pairs = takings.stream().map(t -> pair(lot, t)).toList();
-    int made;
-    if (pairs.size() == 1) {
-      made = pairs.get(0).offspring(name, lot.name());
-    } else {
-      made = bulk(lot, takings, pairs, name);
+    Seed seed = seeds.get(lot.name());
+    if (seed == null) {
+      seed = seed(lot, takings);
+      seeds.put(lot.name(), seed);
     }
-    Reason first = takings.get(0).at().reason();
+    int made = seed.plant(name);
     ancestors.put(
         made,
         new Ancestor(
@@ -205,17 +204,20 @@ final class LineageBuilder {
             name,
             Optional.of(lot.name()),
             Optional.of(lot.line().name()),
-            births.generation(lot).map(Generation::print),
-            pairs.stream()
-                .map(p -> pairs.size() == 1 ? p.how : p.how + ": " + p.names())
-                .distinct()
-                .collect(Collectors.joining("; ")),
-            Optional.of(first),
-            pairs.stream().flatMap(p -> p.parents().stream()).distinct().toList()));
+            seed.generation,
+            seed.origin,
+            Optional.of(takings.get(0).at().reason()),
+            seed.parents));
     return made;
   }
 
-  private int bulk(Lot lot, List<Fact.Saved> takings, List<Pair> pairs, String name) {
+  private Seed seed(Lot lot, List<Fact.Saved> takings) {
+    List<Pair> pairs = takings.stream().map(t -> pair(lot, t)).toList();
+    List<Pedigree.Fruit> fruits = pairs.size() == 1 ? List.of() : bulk(lot, takings, pairs);
+    return new Seed(lot, pairs, fruits);
+  }
+
+  private List<Pedigree.Fruit> bulk(Lot lot, List<Fact.Saved> takings, List<Pair> pairs) {
     boolean counted = takings.stream().allMatch(t -> t.seeds().filter(n -> n > 0).isPresent());
     assumptions.bulk(lot, counted);
     List<Pedigree.Fruit> fruits = new ArrayList<>();
@@ -223,15 +225,59 @@ final class LineageBuilder {
       double seeds = counted ? takings.get(i).seeds().orElseThrow() : 1;
       fruits.add(new Pedigree.Fruit(seeds, pairs.get(i).seed, pairs.get(i).pollen));
     }
-    int made = pedigree.ofBulk(name, fruits);
-    notation.mixed(made, pairs.stream().map(p -> p.seed).toList());
-    boolean within =
-        pairs.stream()
-            .allMatch(p -> p.pollen.isPresent() && sameCross(p.seed, p.pollen.getAsInt()));
-    if (!within) {
-      notation.unclear(made);
+    return fruits;
+  }
+
+  /** What all plants of a lot have in common, found once. */
+  private final class Seed {
+    private final Lot lot;
+    private final List<Pair> pairs;
+    private final List<Pedigree.Fruit> fruits;
+    private final Optional<String> generation;
+    private final String origin;
+    private final List<Parent> parents;
+    private OptionalInt first = OptionalInt.empty();
+
+    /**
+     * @param fruits of a bulk; none for the seed of one fruit
+     */
+    Seed(Lot lot, List<Pair> pairs, List<Pedigree.Fruit> fruits) {
+      this.lot = lot;
+      this.pairs = pairs;
+      this.fruits = fruits;
+      this.generation = births.generation(lot).map(Generation::print);
+      this.origin =
+          pairs.stream()
+              .map(p -> pairs.size() == 1 ? p.how : p.how + ": " + p.names())
+              .distinct()
+              .collect(Collectors.joining("; "));
+      this.parents = pairs.stream().flatMap(p -> p.parents().stream()).distinct().toList();
     }
-    return made;
+
+    int plant(String name) {
+      int made = fruits.isEmpty() ? pairs.get(0).offspring(name) : pedigree.ofBulk(name, fruits);
+      if (first.isPresent()) {
+        notation.like(made, first.getAsInt());
+        return made;
+      }
+      first = OptionalInt.of(made);
+      if (fruits.isEmpty()) {
+        pairs.get(0).write(made, lot.name());
+      } else {
+        writeMixed(made);
+      }
+      return made;
+    }
+
+    private void writeMixed(int made) {
+      notation.mixed(made, pairs.stream().map(p -> p.seed).toList());
+      boolean within =
+          pairs.stream()
+              .allMatch(p -> p.pollen.isPresent() && sameCross(p.seed, p.pollen.getAsInt()));
+      if (!within) {
+        notation.unclear(made);
+      }
+    }
   }
 
   private boolean sameCross(int one, int other) {
@@ -297,15 +343,21 @@ final class LineageBuilder {
       this.how = how;
     }
 
-    int offspring(String name, String otherwise) {
+    int offspring(String name) {
+      return pollen.isEmpty()
+          ? pedigree.offspring(name, seed)
+          : pedigree.offspring(name, seed, pollen.getAsInt());
+    }
+
+    /**
+     * @param otherwise the name where the cross is too long to be read
+     */
+    void write(int made, String otherwise) {
       if (pollen.isEmpty()) {
-        int made = pedigree.offspring(name, seed);
         notation.open(made, seed, otherwise);
-        return made;
+      } else {
+        notation.crossed(made, seed, pollen.getAsInt(), otherwise);
       }
-      int made = pedigree.offspring(name, seed, pollen.getAsInt());
-      notation.crossed(made, seed, pollen.getAsInt(), otherwise);
-      return made;
     }
 
     /** {@code rope plant 4 x rope plant 3}. */

@@ -59,6 +59,11 @@ final class Notation {
     crosses.put(individual, all);
   }
 
+  /** As another of the same seed. */
+  void like(int individual, int twin) {
+    crosses.put(individual, of(twin));
+  }
+
   void unclear(int individual) {
     crosses.put(individual, Optional.empty());
   }

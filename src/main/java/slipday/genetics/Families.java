@@ -192,13 +192,12 @@ final class Families {
       int found = 0;
       for (int i = 0; i < rows.size(); i++) {
         if (rows.isBulk(i)) {
-          List<Pedigree.Fruit> fruits = rows.fruits(i);
-          all = Arrays.copyOf(all, Math.max(all.length, 2 * (found + fruits.size())));
-          for (Pedigree.Fruit fruit : fruits) {
+          for (Pedigree.Fruit fruit : rows.fruits(i)) {
+            all = withRoom(all, found);
             all[found++] = key(fruit.seedParent(), fruit.pollenParent().orElse(Pedigree.UNKNOWN));
           }
         } else if (!rows.isFounder(i)) {
-          all = found == all.length ? Arrays.copyOf(all, 2 * found) : all;
+          all = withRoom(all, found);
           all[found++] = key(rows.seedParent(i), rows.pollenParent(i));
         }
       }
@@ -210,6 +209,10 @@ final class Families {
         }
       }
       keys = Arrays.copyOf(all, distinct);
+    }
+
+    private static long[] withRoom(long[] all, int found) {
+      return found < all.length ? all : Arrays.copyOf(all, 2 * found);
     }
 
     /** An unknown plant counts as number −1. */
