@@ -156,7 +156,11 @@ final class PlausibleFigures {
 
   static void check(Block block, List<Finding> findings) {
     for (BoundClause clause : block.clauses()) {
-      for (Limit limit : LIMITS.getOrDefault(clause.clause(), List.of())) {
+      List<Limit> limits = LIMITS.get(clause.clause());
+      if (limits == null) {
+        continue; // nothing is asked of its order either
+      }
+      for (Limit limit : limits) {
         clause.bound().all(limit.field()).forEach(value -> check(value, limit, findings));
       }
       order(clause, CropClauses.GROWTH, "base", "limit", findings);

@@ -49,8 +49,8 @@ final class GenerationText {
     if (text.equals("self or cross, to be proved")) {
       return Answer.of(new SelfOrCross(new Unknown(), new Unknown()));
     }
-    Matcher ways = TWO_WAYS.matcher(text);
-    if (text.startsWith("self") && ways.matches()) {
+    Matcher ways = text.startsWith("self") ? TWO_WAYS.matcher(text) : null;
+    if (ways != null && ways.matches()) {
       String cross = ways.group(2);
       return likely(ways.group(1))
           .then(self -> likely(cross).then(made -> Answer.of(new SelfOrCross(self, made))));
@@ -98,6 +98,9 @@ final class GenerationText {
   }
 
   private static Answer<PlainGeneration> plain(String text) {
+    if (isFilialAlone(text)) {
+      return filial(number(text.substring(1)), 0, Origin.INBRED_PARENTS);
+    }
     Matcher filial = FILIAL.matcher(text);
     if (filial.matches()) {
       return filial(number(filial.group(1)), sib(filial), origin(filial.group(4)));
@@ -127,6 +130,19 @@ final class GenerationText {
                   + "` is no generation; those known are F1, F2 and so on, BC1F2, S1, OP2, inbred and"
                   + " unknown, with `sib 2` after them for sibs.");
     };
+  }
+
+  /** {@code f4} and the like: most labels there are, told without a pattern. */
+  private static boolean isFilialAlone(String text) {
+    if (text.length() < 2 || text.length() > 4 || text.charAt(0) != 'f') {
+      return false;
+    }
+    for (int i = 1; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Answer<PlainGeneration> filial(int number, int sib, Origin origin) {

@@ -27,7 +27,9 @@ public record Block(
   }
 
   public Optional<BoundClause> find(Clause clause) {
-    for (BoundClause bound : clauses) {
+    // By index: asked a dozen times of each block, of which there can be very many.
+    for (int i = 0; i < clauses.size(); i++) {
+      BoundClause bound = clauses.get(i);
       if (bound.clause().equals(clause)) {
         return Optional.of(bound);
       }

@@ -15,21 +15,23 @@ import slipday.source.Span;
  * together when it is first read.
  */
 public final class Reason {
-  private final Supplier<String> wording;
+  /** None where the sentence is there from the beginning, or quotes the place. */
+  private final @Nullable Supplier<String> wording;
+
   private @Nullable String says;
   private final Basis basis;
   private final Optional<Span> place;
   private final List<Reason> from;
 
   public Reason(String says, Basis basis, Optional<Span> place, List<Reason> from) {
-    this.wording = () -> says;
+    this.wording = null;
     this.says = says;
     this.basis = basis;
     this.place = place;
     this.from = List.copyOf(from);
   }
 
-  private Reason(Supplier<String> wording, Basis basis, Span place) {
+  private Reason(@Nullable Supplier<String> wording, Basis basis, Span place) {
     this.wording = wording;
     this.basis = basis;
     this.place = Optional.of(place);
@@ -45,7 +47,7 @@ public final class Reason {
 
   /** What a line of the plan says. */
   public static Reason quoting(Span place) {
-    return new Reason(place::plainText, Basis.PLAN, place);
+    return new Reason(null, Basis.PLAN, place);
   }
 
   public static Reason plan(String says, Span place) {
@@ -82,7 +84,7 @@ public final class Reason {
   public String says() {
     String text = says;
     if (text == null) {
-      text = wording.get();
+      text = wording == null ? place.orElseThrow().plainText() : wording.get();
       says = text;
     }
     return text;

@@ -107,6 +107,15 @@ class GenerationTest {
     assertThat(read(plant).openPollinated(false).print()).isEqualTo(open);
   }
 
+  /** One is told without a pattern, the other with. */
+  @Test
+  void aPlainFilialIsTheSameHoweverItIsRead() {
+    for (int n = 0; n < 1000; n++) {
+      assertThat(Generation.parse("F" + n)).isEqualTo(Generation.parse("F " + n));
+      assertThat(Generation.parse("f0" + n % 100)).isEqualTo(Generation.parse("f 0" + n % 100));
+    }
+  }
+
   @Test
   void anIsolatedBlockOfOneLine() {
     assertThat(read("OP2").openPollinated(true).print()).isEqualTo("OP3, isolated");
