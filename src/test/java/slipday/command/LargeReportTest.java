@@ -48,6 +48,13 @@ class LargeReportTest {
       browser.open(Files.writeString(folder.resolve("page.html"), written));
       JsonNode rows = browser.run("return document.querySelectorAll('#season .row').length");
       assertThat(rows.asInt()).isEqualTo(500);
+      JsonNode laidOut =
+          browser.run(
+              """
+              const seen = e => e.checkVisibility({contentVisibilityAuto: true});
+              return Array.from(document.querySelectorAll('.finding')).filter(seen).length
+              """);
+      assertThat(laidOut.asInt()).as("findings laid out before they are in sight").isZero();
       browser.run("document.querySelectorAll('#season .row')[499].click()");
       JsonNode told = browser.run("return document.querySelector('#why-body').innerText");
       assertThat(told.asText()).contains("lot-", "first male flowers", "pollen of others");

@@ -29,6 +29,9 @@ public final class ReportPage {
   /** Findings of one rule on one line, told one by one. */
   private static final int MOST_ALIKE = 3;
 
+  /** With as many plantings, what is out of sight is not laid out until it comes into it. */
+  private static final int LARGE = 100;
+
   private ReportPage() {}
 
   /**
@@ -59,6 +62,7 @@ public final class ReportPage {
       String model,
       String asOf,
       String live,
+      boolean large,
       String first,
       String last,
       SeasonView calendar,
@@ -109,6 +113,7 @@ public final class ReportPage {
         model(years.size()),
         days.day(subject.asOf()),
         subject.fixed() ? "no" : "yes",
+        garden.plantings().size() >= LARGE,
         axis.first().toString(),
         axis.last().toString(),
         SeasonView.of(season, reach, ids, Optional.of(subject.asOf())),
