@@ -21,25 +21,29 @@ import slipday.genetics.PlainGeneration.Unknown;
 /** Reads the labels of a {@link Generation}. Capitals and small letters are the same. */
 final class GenerationText {
   private static final String SIB = "(?: sib(?: (\\d{1,3}))?)?";
-  private static final Pattern FILIAL =
-      Pattern.compile(
-          "f ?(\\d{1,3})(?<sib>" + SIB + ")(?:(?:,| of an?)? (segregating|four-way)(?: f1)?)?");
-  private static final Pattern BACKCROSS =
-      Pattern.compile(
-          "bc ?(\\d{1,3})(?: ?f ?(\\d{1,3}))?(?<sib>"
-              + SIB
-              + ")(?:, recurrent (seed|pollen) parent)?");
-  private static final Pattern SELFED = Pattern.compile("s ?(\\d{1,3})(?<sib>" + SIB + ")");
   private static final Pattern OPEN =
       Pattern.compile("(?:op|open[- ]pollinated) ?(\\d{1,3})?(?<sib>" + SIB + ")(, isolated)?");
   private static final Pattern COMMA = Pattern.compile("[\\s,]*,\\s*");
   private static final Pattern BLANKS = Pattern.compile("\\s+");
-  private static final Pattern TWO_WAYS =
-      Pattern.compile("self \\((.+)\\) or cross \\((.+)\\), to be proved");
   private static final String BULK_OF = "bulk of ";
   private static final String BULK = " bulk";
 
   private GenerationText() {}
+
+  /** Patterns that many a plan does without, made ready when one is first met. */
+  private static final class Rarer {
+    static final Pattern FILIAL =
+        Pattern.compile(
+            "f ?(\\d{1,3})(?<sib>" + SIB + ")(?:(?:,| of an?)? (segregating|four-way)(?: f1)?)?");
+    static final Pattern BACKCROSS =
+        Pattern.compile(
+            "bc ?(\\d{1,3})(?: ?f ?(\\d{1,3}))?(?<sib>"
+                + SIB
+                + ")(?:, recurrent (seed|pollen) parent)?");
+    static final Pattern SELFED = Pattern.compile("s ?(\\d{1,3})(?<sib>" + SIB + ")");
+    static final Pattern TWO_WAYS =
+        Pattern.compile("self \\((.+)\\) or cross \\((.+)\\), to be proved");
+  }
 
   static Answer<Generation> parse(String label) {
     String text = label.strip().toLowerCase(Locale.ROOT);
@@ -49,7 +53,7 @@ final class GenerationText {
     if (text.equals("self or cross, to be proved")) {
       return Answer.of(new SelfOrCross(new Unknown(), new Unknown()));
     }
-    Matcher ways = text.startsWith("self") ? TWO_WAYS.matcher(text) : null;
+    Matcher ways = text.startsWith("self") ? Rarer.TWO_WAYS.matcher(text) : null;
     if (ways != null && ways.matches()) {
       String cross = ways.group(2);
       return likely(ways.group(1))
@@ -101,23 +105,39 @@ final class GenerationText {
     if (isFilialAlone(text)) {
       return filial(number(text.substring(1)), 0, Origin.INBRED_PARENTS);
     }
-    Matcher filial = FILIAL.matcher(text);
+    if (text.equals("unknown") || text.equals("inbred")) {
+      return byName(text);
+    }
+    Optional<Answer<PlainGeneration>> patterned = text.startsWith("o") ? open(text) : rarer(text);
+    return patterned.orElseGet(() -> byName(text));
+  }
+
+  private static Optional<Answer<PlainGeneration>> rarer(String text) {
+    Matcher filial = Rarer.FILIAL.matcher(text);
     if (filial.matches()) {
-      return filial(number(filial.group(1)), sib(filial), origin(filial.group(4)));
+      return Optional.of(filial(number(filial.group(1)), sib(filial), origin(filial.group(4))));
     }
-    Matcher back = BACKCROSS.matcher(text);
+    Matcher back = Rarer.BACKCROSS.matcher(text);
     if (back.matches()) {
-      return backcross(back);
+      return Optional.of(backcross(back));
     }
-    Matcher selfed = SELFED.matcher(text);
+    Matcher selfed = Rarer.SELFED.matcher(text);
     if (selfed.matches()) {
-      return Answer.of(new Selfed(number(selfed.group(1)), sib(selfed)));
+      return Optional.of(Answer.of(new Selfed(number(selfed.group(1)), sib(selfed))));
     }
+    return Optional.empty();
+  }
+
+  private static Optional<Answer<PlainGeneration>> open(String text) {
     Matcher open = OPEN.matcher(text);
-    if (open.matches()) {
-      int times = open.group(1) == null ? 0 : number(open.group(1));
-      return Answer.of(new OpenPollinated(times, open.group(4) != null, sib(open)));
+    if (!open.matches()) {
+      return Optional.empty();
     }
+    int times = open.group(1) == null ? 0 : number(open.group(1));
+    return Optional.of(Answer.of(new OpenPollinated(times, open.group(4) != null, sib(open))));
+  }
+
+  private static Answer<PlainGeneration> byName(String text) {
     return switch (text) {
       case "inbred" -> Answer.of(new Inbred());
       case "unknown" -> Answer.of(new Unknown());

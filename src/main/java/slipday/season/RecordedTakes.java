@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slipday.garden.CropFacts;
 import slipday.garden.Line;
 import slipday.garden.Planting;
@@ -41,19 +42,23 @@ final class RecordedTakes {
   RecordedTakes(GardenRecord record, List<FruitStory> stories) {
     this.stories = stories;
     this.thisSeason =
-        stories.stream()
-            .filter(s -> s.fruit().year() == record.season())
-            .collect(Collectors.groupingBy(s -> s.fruit().seedParent().stand().name()));
+        byName(
+            stories.stream().filter(s -> s.fruit().year() == record.season()),
+            s -> s.fruit().seedParent().stand().name());
     this.plantedOut =
-        record
-            .every(Fact.PlantedOut.class)
-            .filter(p -> p.stand().year() == record.season())
-            .collect(Collectors.groupingBy(p -> p.stand().name()));
+        byName(
+            record.every(Fact.PlantedOut.class).filter(p -> p.stand().year() == record.season()),
+            p -> p.stand().name());
     this.lost =
-        record
-            .every(Fact.Lost.class)
-            .filter(l -> l.plants().stand().year() == record.season())
-            .collect(Collectors.groupingBy(l -> l.plants().stand().name()));
+        byName(
+            record.every(Fact.Lost.class).filter(l -> l.plants().stand().year() == record.season()),
+            l -> l.plants().stand().name());
+  }
+
+  private static <T> Map<String, List<T>> byName(Stream<T> all, Function<T, String> name) {
+    Map<String, List<T>> byName = new HashMap<>();
+    all.forEach(t -> byName.computeIfAbsent(name.apply(t), n -> new ArrayList<>()).add(t));
+    return byName;
   }
 
   /**
