@@ -46,7 +46,8 @@
       mark.setAttribute("aria-label", mark.querySelector("title").textContent);
     });
     plot.addEventListener("click", function (event) {
-      if (event.detail === 0) { return; }
+      var column = plot.classList.contains("columns") && event.target.closest(".mark");
+      if (event.detail === 0 || column) { return; }
       var mark = nearest(plot, event.clientX, event.clientY);
       if (mark && mark !== event.target.closest(".mark")) {
         event.stopPropagation();

@@ -165,6 +165,16 @@ class PlotsInBrowserTest {
     nothingIsAmiss();
   }
 
+  @Test
+  void aGenerationTellsOfItsPlants() {
+    browser.open(page);
+    tap("#generations .plot .mark .hit", 0);
+    assertThat(text("#why-title")).isEqualTo("F2");
+    assertThat(text("#why")).contains("in 6 plants, 17 fruits", "tern-amber-f2 plant 3: 12.4 brix");
+    assertThat(text("#generations")).contains("told by F2 and F3 side by side");
+    nothingIsAmiss();
+  }
+
   @ParameterizedTest
   @CsvSource({"false, 1280", "true, 1280", "false, 360", "true, 360"})
   void axeFindsNothingSerious(boolean dark, int width) {
@@ -177,7 +187,7 @@ class PlotsInBrowserTest {
         browser.runAsync(
             """
             const done = arguments[arguments.length - 1];
-            axe.run('main', {resultTypes: ['violations']}).then(r => done(r.violations
+            axe.run({include: [['#candidates'], ['#generations']]}, {resultTypes: ['violations']}).then(r => done(r.violations
               .filter(v => v.impact === 'serious' || v.impact === 'critical')
               .map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary).join(' | '))))
             """);
@@ -201,9 +211,9 @@ class PlotsInBrowserTest {
     JsonNode wide =
         browser.run(
             """
-            return Array.from(document.querySelectorAll('main *'))
+            return Array.from(document.querySelectorAll('#candidates *, #generations *'))
               .filter(e => e.getBoundingClientRect().right > 361 && e.checkVisibility())
-              .filter(e => !e.classList.contains('unseen') && !e.closest('.bar, .months, .behind, .garden'))
+              .filter(e => !e.classList.contains('unseen'))
               .map(e => e.outerHTML.slice(0, 120))
             """);
     assertThat(strings(wide)).isEmpty();

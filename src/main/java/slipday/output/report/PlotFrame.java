@@ -11,8 +11,16 @@ final class PlotFrame {
   static final double RIGHT = 328;
   static final double TOP = 26;
 
-  /** Room below the plot for its ticks and title. */
-  private static final double BELOW = 36;
+  /** Room below the plot for ticks and a title. */
+  static final double BELOW = 36;
+
+  private static final int ABOUT = 5;
+
+  /** An aim farther off than so many times what is shown takes up is told and not drawn. */
+  private static final double TOO_FAR = 2;
+
+  /** How much of what is wanted is drawn, as a share of what is shown. */
+  private static final double BEYOND = 0.1;
 
   private static final double STRIP = 5;
   private static final int MOST_LETTERS = 50;
@@ -23,14 +31,37 @@ final class PlotFrame {
   /**
    * Begins the drawing.
    *
+   * @param kind its class beside {@code plot}; may be empty
    * @param bottom of the plot itself, px
+   * @param below room under it, px
    * @param label what it shows
    */
-  PlotFrame(Svg svg, double bottom, String label) {
+  PlotFrame(Svg svg, String kind, double bottom, double below, String label) {
     this.svg = svg;
     this.bottom = bottom;
-    String box = "0 0 " + Svg.number(WIDTH) + " " + Svg.number(bottom + BELOW);
-    svg.open("svg", "class", "plot", "viewBox", box, "role", "group", "aria-label", label);
+    String box = "0 0 " + Svg.number(WIDTH) + " " + Svg.number(bottom + below);
+    String style = ("plot " + kind).trim();
+    svg.open("svg", "class", style, "viewBox", box, "role", "group", "aria-label", label);
+  }
+
+  /** An axis from the lowest to the highest figure that is shown, and to the aim if it is near. */
+  static Ticks ticks(double low, double high, Optional<Aim> aim) {
+    double far = TOO_FAR * (high - low);
+    double beyond = BEYOND * (high - low);
+    Optional<Double> least = aim.flatMap(Aim::low).filter(l -> l >= low - far && l <= high + far);
+    Optional<Double> most = aim.flatMap(Aim::high).filter(h -> h >= low - far && h <= high + far);
+    double start = Math.min(low, Math.min(least.orElse(low), most.orElse(low + beyond) - beyond));
+    double end = Math.max(high, Math.max(most.orElse(high), least.orElse(high - beyond) + beyond));
+    return Ticks.over(start, end, ABOUT);
+  }
+
+  /** Whether an axis reaches to where figures are wanted. */
+  static boolean reaches(Ticks ticks, Optional<Aim> aim) {
+    return aim.map(
+            a ->
+                a.low().map(l -> l <= ticks.high()).orElse(true)
+                    && a.high().map(h -> h >= ticks.low()).orElse(true))
+        .orElse(true);
   }
 
   static Scale across(Ticks ticks) {

@@ -69,6 +69,7 @@ public final class ReportPage {
       GardenView garden,
       WantedView work,
       CandidatesSection candidates,
+      GenerationsSection generations,
       List<SeedView> seed,
       DescentView descent,
       String found,
@@ -99,6 +100,7 @@ public final class ReportPage {
     Raw style = new Raw(Template.read("report.css") + Template.read("plots.css"));
     Raw script = new Raw(Template.read("report.js") + Template.read("plots.js"));
     CandidatesSection candidates = CandidatesSection.of(garden, book);
+    GenerationsSection generations = GenerationsSection.of(garden, book);
     GardenView ground = GardenView.of(season, ids, book);
     List<SeedView> seed = SeedView.of(lots, ids, book);
     DescentView descent = DescentView.of(garden, lots, ids, book);
@@ -120,6 +122,7 @@ public final class ReportPage {
         ground,
         WantedView.of(season, subject.asOf(), axis, ids, days),
         candidates,
+        generations,
         seed,
         descent,
         found(subject.findings()),

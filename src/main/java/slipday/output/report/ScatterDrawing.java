@@ -13,14 +13,7 @@ final class ScatterDrawing {
   /** Of a plot with one axis. */
   private static final double LOW_BOTTOM = 108;
 
-  private static final int ABOUT = 5;
   private static final double SIZE = 13;
-
-  /** An aim farther off than so many times what the marks take up is told and not drawn. */
-  private static final double TOO_FAR = 2;
-
-  /** How much of what is wanted is drawn, as a share of what the marks take up. */
-  private static final double BEYOND = 0.1;
 
   private static final double LETTER = 6.4;
 
@@ -68,28 +61,13 @@ final class ScatterDrawing {
 
   /** Whether an axis reaches to where figures are wanted. */
   boolean reaches(int side) {
-    return sides
-        .get(side)
-        .aim()
-        .map(
-            a ->
-                a.low().map(l -> l <= ticks.get(side).high()).orElse(true)
-                    && a.high().map(h -> h >= ticks.get(side).low()).orElse(true))
-        .orElse(true);
+    return PlotFrame.reaches(ticks.get(side), sides.get(side).aim());
   }
 
   private Ticks ticks(Side side, int i) {
     double low = figures(i).mapToDouble(f -> Math.min(f.low(), f.at())).min().orElse(0);
     double high = figures(i).mapToDouble(f -> Math.max(f.high(), f.at())).max().orElse(1);
-    double far = TOO_FAR * (high - low);
-    double least = low - far;
-    double most = high + far;
-    Optional<Double> from = side.aim().flatMap(Aim::low).filter(l -> l >= least && l <= most);
-    Optional<Double> to = side.aim().flatMap(Aim::high).filter(h -> h >= least && h <= most);
-    double beyond = BEYOND * (high - low);
-    double start = Math.min(low, Math.min(from.orElse(low), to.map(t -> t - beyond).orElse(low)));
-    double end = Math.max(high, Math.max(to.orElse(high), from.map(f -> f + beyond).orElse(high)));
-    return Ticks.over(start, end, ABOUT);
+    return PlotFrame.ticks(low, high, side.aim());
   }
 
   private Stream<Mark.Figure> figures(int side) {
@@ -98,7 +76,7 @@ final class ScatterDrawing {
 
   Svg svg(String label) {
     boolean flat = sides.size() == 1;
-    PlotFrame frame = new PlotFrame(svg, flat ? LOW_BOTTOM : BOTTOM, label);
+    PlotFrame frame = new PlotFrame(svg, "", flat ? LOW_BOTTOM : BOTTOM, PlotFrame.BELOW, label);
     Scale x = PlotFrame.across(ticks.get(0));
     frame.drawAcross(x, sides.get(0).title());
     sides.get(0).aim().ifPresent(a -> frame.wantedAcross(x, a));

@@ -1,0 +1,47 @@
+package slipday.output.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import slipday.choice.Progress;
+import slipday.garden.Garden;
+import slipday.garden.Goal;
+import slipday.garden.Line;
+
+/**
+ * Lines over their generations.
+ *
+ * @param lines those of which two generations or more were measured
+ * @param single what there is to say of the others; empty where there are none
+ */
+record GenerationsSection(List<GenerationsView> lines, List<Words.Part> single) {
+  boolean isThere() {
+    return !lines.isEmpty();
+  }
+
+  static GenerationsSection of(Garden garden, WhyBook book) {
+    List<GenerationsView> lines = new ArrayList<>();
+    List<String> single = new ArrayList<>();
+    for (Line line : garden.goals().stream().map(Goal::line).toList()) {
+      Progress progress = Progress.of(garden, line);
+      List<Progress.Trend> aimed =
+          progress.traits().stream().filter(t -> t.aim().isPresent()).toList();
+      if (aimed.stream().anyMatch(t -> t.stands().size() > 1)) {
+        lines.add(
+            GenerationsView.of(progress, aimed, garden.season(), "ge" + lines.size() + "-", book));
+      } else if (!aimed.isEmpty()) {
+        single.add("`" + line.name() + "`");
+      }
+    }
+    return new GenerationsSection(List.copyOf(lines), Words.parts(single(single)));
+  }
+
+  private static String single(List<String> names) {
+    return names.isEmpty()
+        ? ""
+        : "One generation only was measured of "
+            + names.stream().collect(Collectors.joining(", "))
+            + ": keep some of its seed, and grow a few plants of it beside the next, so that gain and"
+            + " weather can be told apart.";
+  }
+}
