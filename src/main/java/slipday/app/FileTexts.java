@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -76,6 +77,15 @@ public final class FileTexts {
     }
     return Files.isDirectory(path)
         || overlays.keySet().stream().anyMatch(o -> path.equals(o.getParent()));
+  }
+
+  /** Whether there is a file to look at; of files as they once were, pictures are not kept. */
+  boolean isFile(Path folder, String path) {
+    try {
+      return kept.isPresent() || Files.isRegularFile(folder.resolve(path));
+    } catch (InvalidPathException e) {
+      return false;
+    }
   }
 
   /** The files of a folder by name, buffers among them. */

@@ -117,6 +117,7 @@ public final class Pipeline {
     if (garden.value().isPresent()) {
       Garden g = garden.value().get();
       Ahead.of(g.record(), today).ifPresent(findings::add);
+      findings.addAll(Photos.missing(g.record(), plan, texts));
       if (reckoned) {
         season = season(g, sound, climate, findings);
       }

@@ -55,7 +55,7 @@ final class DescentCommand {
             ? Optional.of(subject(season, args.text("--with", ""), plan))
             : Optional.empty();
     DescentData data =
-        DescentData.of(plan.name(), season, Lineage.of(season.garden(), subject, other));
+        DescentData.of(plan.name(), season, subject, Lineage.of(season.garden(), subject, other));
     streams
         .out()
         .print(form == Form.JSON ? Json.text(data) : new DescentText(data, plan.ink()).text());

@@ -46,6 +46,10 @@ public final class DescentText {
       out.append('\n').append(ink.strong("Not recorded")).append('\n');
       data.assumed().forEach(sentence -> out.append(Lines.hung("  ", sentence)));
     }
+    if (!data.asides().isEmpty()) {
+      out.append('\n').append(ink.strong("Noted")).append('\n');
+      data.asides().forEach(a -> out.append(Lines.hung("  ", a.words())));
+    }
     return out.toString();
   }
 

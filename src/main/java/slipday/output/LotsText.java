@@ -128,6 +128,7 @@ public final class LotsText {
     l.parents().forEach(p -> out.append(Lines.hung("  ", "Saved from " + p + ".")));
     out.append(Lines.hung("  ", String.join(" ", l.reckoning())));
     cares(l).forEach(c -> out.append(Lines.hung("  ", capital(c))));
+    l.asides().forEach(a -> out.append(Lines.hung("  ", a.words())));
     return out.toString();
   }
 

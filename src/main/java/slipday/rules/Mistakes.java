@@ -44,6 +44,7 @@ final class Mistakes {
           "number-too-large",
           "off-scale",
           "open-text",
+          "photo-missing",
           "plant-mismatch",
           "quote-in-text",
           "range-backwards",

@@ -160,7 +160,9 @@ final class Trip {
     for (Lot lot : season.garden().lots()) {
       new Subjects(season.garden())
           .find(lot.name())
-          .map(s -> DescentData.of(PLAN, season, Lineage.of(season.garden(), s, Optional.empty())))
+          .map(
+              s ->
+                  DescentData.of(PLAN, season, s, Lineage.of(season.garden(), s, Optional.empty())))
           .ifPresent(d -> sound(new DescentText(d, PLAIN).text()));
     }
     calendar(season);

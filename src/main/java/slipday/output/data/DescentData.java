@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import slipday.descent.Ancestor;
 import slipday.descent.Lineage;
+import slipday.garden.record.Subject;
 import slipday.genetics.Purdy;
 import slipday.season.Season;
 
@@ -19,6 +20,7 @@ import slipday.season.Season;
  * @param sibs the coancestry of two of its plants or seeds; null for a plant
  * @param other the one compared with
  * @param assumed what is unknown or taken for granted, a sentence each
+ * @param asides notes and photos of the subject
  * @param ancestors the subject and all before it, each once
  */
 public record DescentData(
@@ -32,6 +34,7 @@ public record DescentData(
     Optional<BigDecimal> sibs,
     Optional<OtherData> other,
     List<String> assumed,
+    List<AsideData> asides,
     List<AncestorData> ancestors) {
   private static final int DECIMALS = 6;
 
@@ -82,7 +85,7 @@ public record DescentData(
    */
   public record ParentData(String role, Optional<Integer> number) {}
 
-  public static DescentData of(String plan, Season season, Lineage lineage) {
+  public static DescentData of(String plan, Season season, Subject subject, Lineage lineage) {
     return new DescentData(
         Head.of("descent"),
         plan,
@@ -94,6 +97,7 @@ public record DescentData(
         lineage.sibs().map(DescentData::figure),
         lineage.other().map(DescentData::other),
         lineage.assumed(),
+        AsideData.of(season.garden().record(), subject),
         lineage.ancestors().stream().map(AncestorData::of).toList());
   }
 

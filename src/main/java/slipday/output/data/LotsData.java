@@ -3,6 +3,8 @@ package slipday.output.data;
 import java.util.List;
 import java.util.Optional;
 import slipday.garden.Lot;
+import slipday.garden.record.GardenRecord;
+import slipday.garden.record.Subject;
 import slipday.genetics.Odds;
 import slipday.genetics.SeedLife;
 import slipday.measure.Reasoned;
@@ -26,6 +28,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
    * @param seedsToSow for these; null where no number is enough
    * @param remnant left after that; negative where it is too few
    * @param diseases seen on the plants it comes of, that its seed may carry
+   * @param asides notes and photos of it, its plants and the fruits it came of
    * @param identity {@code known}, {@code doubtful} or {@code unknown}
    */
   public record LotData(
@@ -50,8 +53,9 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
       Optional<Integer> keepBack,
       String identity,
       boolean mayBeBitter,
-      List<String> diseases) {
-    static LotData of(SeedLot s) {
+      List<String> diseases,
+      List<AsideData> asides) {
+    static LotData of(SeedLot s, GardenRecord record) {
       Lot lot = s.lot();
       return new LotData(
           lot.name(),
@@ -75,7 +79,8 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
           lot.keepBack().map(Reasoned::value),
           Ids.of(lot.identity()),
           s.mayBeBitter(),
-          lot.diseases().stream().map(Reasoned::value).toList());
+          lot.diseases().stream().map(Reasoned::value).toList(),
+          AsideData.of(record, new Subject.OfLot(lot)));
     }
   }
 
@@ -95,6 +100,9 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
 
   public static LotsData of(String plan, Season season, List<SeedLot> lots) {
     return new LotsData(
-        Head.of("lots"), plan, SeasonData.of(season), lots.stream().map(LotData::of).toList());
+        Head.of("lots"),
+        plan,
+        SeasonData.of(season),
+        lots.stream().map(l -> LotData.of(l, season.garden().record())).toList());
   }
 }
