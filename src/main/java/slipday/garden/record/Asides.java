@@ -60,7 +60,7 @@ public final class Asides {
             : asked instanceof Plants plants ? Optional.of(plants) : Optional.empty();
     return told instanceof Plants of
         && plant
-            .filter(p -> p.equals(of) || p.stand().equals(of.stand()) && of.plant().isEmpty())
+            .filter(p -> p.equals(of) || (of.plant().isEmpty() && p.stand().equals(of.stand())))
             .isPresent();
   }
 
