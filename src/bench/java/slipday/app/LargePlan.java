@@ -6,7 +6,7 @@ import java.util.List;
  * A plan of a wanted number of lines: many lines and lots, as years of breeding leave them, and
  * some of them grown.
  */
-final class LargePlan {
+public final class LargePlan {
   private static final List<String> CROPS =
       List.of(
           "muskmelon",
@@ -24,7 +24,7 @@ final class LargePlan {
 
   private LargePlan() {}
 
-  static String of(int lines, int plantings) {
+  public static String of(int lines, int plantings) {
     StringBuilder plan =
         new StringBuilder(
             """
