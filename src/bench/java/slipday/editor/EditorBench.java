@@ -109,7 +109,11 @@ public class EditorBench {
         .start();
     var launcher =
         LSPLauncher.createClientLauncher(
-            new Silent(), toClient, fromClient, Executors.newCachedThreadPool(this::daemon), m -> m);
+            new Silent(),
+            toClient,
+            fromClient,
+            Executors.newCachedThreadPool(this::daemon),
+            m -> m);
     launcher.startListening();
     return launcher.getRemoteProxy();
   }
