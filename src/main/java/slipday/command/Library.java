@@ -38,7 +38,7 @@ final class Library {
     root.usageMessage().synopsisSubcommandLabel("COMMAND");
     root.usageMessage().commandListHeading("Commands:%n");
     root.addOption(
-        OptionSpec.builder("-V", "--version")
+        OptionSpec.builder(Main.VERSION.toArray(String[]::new))
             .versionHelp(true)
             .description("Shows the version.")
             .build());

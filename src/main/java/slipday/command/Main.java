@@ -17,6 +17,9 @@ import picocli.CommandLine;
 public final class Main {
   private static final String NAME = "slipday";
 
+  /** The options that ask for the version. */
+  static final List<String> VERSION = List.of("-V", "--version");
+
   private Main() {}
 
   public static void main(String[] args) {
@@ -65,6 +68,10 @@ public final class Main {
 
   /** Only the command asked for is made ready, since to make them all takes a while. */
   private static int execute(Streams streams, String... args) {
+    if (args.length == 1 && VERSION.contains(args[0])) {
+      streams.out().print(version() + "\n");
+      return Exit.CLEAN;
+    }
     Optional<Spec> asked = args.length == 0 ? Optional.empty() : Commands.named(args[0], streams);
     if (asked.isEmpty()) {
       return whole(streams).execute(args);
@@ -85,6 +92,10 @@ public final class Main {
     }
   }
 
+  private static String version() {
+    return NAME + " " + Version.number();
+  }
+
   /** Every command. */
   static CommandLine whole(Streams streams) {
     Spec root =
@@ -96,6 +107,6 @@ public final class Main {
                 "slipday schedule plan.season     when to sow, plant out, pollinate, pick",
                 "slipday check --help             more about one command")
             .parts(Commands.all(streams));
-    return Library.of(NAME, root, NAME + " " + Version.number(), streams);
+    return Library.of(NAME, root, version(), streams);
   }
 }

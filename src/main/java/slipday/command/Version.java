@@ -1,13 +1,18 @@
 package slipday.command;
 
+import java.lang.module.ModuleDescriptor;
 import java.util.Optional;
 
-/** The version the build wrote into the jar. */
+/** The version the build wrote into the jar, or into the module of a packed runtime. */
 final class Version {
   private Version() {}
 
   static String number() {
-    return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-        .orElse("(not packaged)");
+    ModuleDescriptor module = Main.class.getModule().getDescriptor();
+    Optional<String> version =
+        module == null
+            ? Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+            : module.rawVersion();
+    return version.orElse("(not packaged)");
   }
 }

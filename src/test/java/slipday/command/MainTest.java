@@ -67,6 +67,7 @@ class MainTest {
     Run run = Run.in(folder, "--version");
     assertThat(run.exit()).isZero();
     assertThat(run.out()).startsWith("slipday ").hasLineCount(1);
+    assertThat(Run.in(folder, "-V")).isEqualTo(run);
   }
 
   @Test
