@@ -16,18 +16,44 @@ import java.util.TreeMap;
  * their values, {@link #value(Map)} with shares that sum to 0.
  */
 public final class BreedingValues {
-  private static final int GENETIC = 0;
-  private static final int PERMANENT = 1;
-
   private final BreedingModel model;
   private final Components components;
   private final Solution solution;
+  private final Slot slot;
+  private final double[] fixed;
 
   BreedingValues(BreedingModel model, Components components) {
+    this(
+        model,
+        components,
+        model.model.solve(components.additive(), components.permanent(), components.residual()),
+        Slot.ALONE);
+  }
+
+  /**
+   * @param solution that holds the trait's effects, alone or with those of others
+   */
+  BreedingValues(BreedingModel model, Components components, Solution solution, Slot slot) {
     this.model = model;
     this.components = components;
-    this.solution =
-        model.model.solve(components.additive(), components.permanent(), components.residual());
+    this.solution = solution;
+    this.slot = slot;
+    this.fixed = new double[model.fixed.columns().size()];
+    Arrays.setAll(fixed, column -> solution.fixed(slot.firstFixed() + column));
+  }
+
+  /**
+   * Where the effects of a trait stand in a solution: every plant has one level for each trait.
+   *
+   * @param genetic which random effect breeding values are
+   * @param firstFixed the column of the trait's mean
+   */
+  record Slot(int genetic, int trait, int traits, int firstFixed) {
+    static final Slot ALONE = new Slot(0, 0, 1, 0);
+
+    int level(int free) {
+      return free * traits + trait;
+    }
   }
 
   public Components components() {
@@ -43,7 +69,7 @@ public final class BreedingValues {
   public double value(Map<Integer, Double> shares) {
     double sum = 0;
     for (Map.Entry<Integer, Double> term : terms(shares).entrySet()) {
-      sum += term.getValue() * solution.random(GENETIC, term.getKey());
+      sum += term.getValue() * solution.random(slot.genetic(), term.getKey());
     }
     return sum;
   }
@@ -52,13 +78,13 @@ public final class BreedingValues {
   public double errorVariance(int plant) {
     Map<Integer, Double> terms = terms(Map.of(plant, 1.0));
     return terms.size() == 1 && terms.containsValue(1.0)
-        ? solution.errorVariance(GENETIC, terms.keySet().iterator().next())
-        : solution.errorVariance(GENETIC, terms);
+        ? solution.errorVariance(slot.genetic(), terms.keySet().iterator().next())
+        : solution.errorVariance(slot.genetic(), terms);
   }
 
   /** PEV of a sum of values. */
   public double errorVariance(Map<Integer, Double> shares) {
-    return solution.errorVariance(GENETIC, terms(shares));
+    return solution.errorVariance(slot.genetic(), terms(shares));
   }
 
   /** The correlation of a predicted value with the true one, 0 to 1: √(1 − PEV ÷ ((1 + F)·σ²)). */
@@ -90,24 +116,22 @@ public final class BreedingValues {
     return (errorVariance(sum) - errorVariance(difference)) / 4;
   }
 
-  /** What stays with a measured plant beyond its breeding value; 0 for others. */
-  public double permanent(int plant) {
-    Integer level = model.levels.get(plant);
-    return level == null ? 0 : solution.random(PERMANENT, level);
-  }
-
   /** The mean of all measurements once corrected: of the founders' breeding value, 0. */
   public double mean() {
     double sum = 0;
     for (int i = 0; i < model.measurements.size(); i++) {
-      sum += solution.fitted(i);
+      sum += fitted(i);
     }
     return sum / model.measurements.size();
   }
 
+  private double fitted(int measurement) {
+    return model.fixed.design().times(measurement, fixed);
+  }
+
   /** A measurement less what it is corrected for, on the scale of {@link #mean}. */
   public double corrected(int measurement) {
-    return model.measurements.get(measurement).value() - solution.fitted(measurement) + mean();
+    return model.measurements.get(measurement).value() - fitted(measurement) + mean();
   }
 
   /**
@@ -133,19 +157,14 @@ public final class BreedingValues {
               column.factor(),
               column.level(),
               model.fixed.first(column.factor()),
-              solution.fixed(i),
-              solution.fixedError(i),
-              !model.model.isAliased(i)));
+              fixed[i],
+              solution.fixedError(slot.firstFixed() + i),
+              !solution.model.isAliased(slot.firstFixed() + i)));
     }
     return made;
   }
 
-  /** What is left of each measurement, in their order. */
-  public List<Double> remainders() {
-    return Arrays.stream(solution.remainders()).boxed().toList();
-  }
-
-  /** Among the free plants. */
+  /** Among the levels of the solution. */
   private Map<Integer, Double> terms(Map<Integer, Double> shares) {
     Map<Integer, Double> terms = new TreeMap<>();
     new TreeMap<>(shares)
@@ -154,7 +173,8 @@ public final class BreedingValues {
                 model
                     .relationships
                     .stands(plant)
-                    .forEach(t -> terms.merge(t.free(), share * t.share(), Double::sum)));
+                    .forEach(
+                        t -> terms.merge(slot.level(t.free()), share * t.share(), Double::sum)));
     return terms;
   }
 }

@@ -53,6 +53,39 @@ public final class Covariance {
         relationships.logDeterminant());
   }
 
+  /**
+   * Each level once for each of several traits, trait by trait within a level: the product of what
+   * the traits have in common and what the levels have.
+   *
+   * @param inverse of the traits' covariances
+   * @param logDeterminant of their covariances
+   */
+  Covariance ofTraits(double[][] inverse, double logDeterminant) {
+    int traits = inverse.length;
+    int most = entries() * traits * traits;
+    int[] toRows = new int[most];
+    int[] toColumns = new int[most];
+    double[] values = new double[most];
+    int count = 0;
+    for (int e = 0; e < entries(); e++) {
+      for (int i = 0; i < traits; i++) {
+        for (int j = rows[e] == columns[e] ? i : 0; j < traits; j++) {
+          if (inverse[i][j] != 0) {
+            toRows[count] = rows[e] * traits + i;
+            toColumns[count] = columns[e] * traits + j;
+            values[count++] = this.inverse[e] * inverse[i][j];
+          }
+        }
+      }
+    }
+    return new Covariance(
+        size * traits,
+        Arrays.copyOf(toRows, count),
+        Arrays.copyOf(toColumns, count),
+        Arrays.copyOf(values, count),
+        size * logDeterminant + traits * this.logDeterminant);
+  }
+
   /** How many levels. */
   public int size() {
     return size;

@@ -1,5 +1,7 @@
 package slipday.genetics.mixed;
 
+import java.util.Optional;
+
 /** Symmetric positive definite matrices of a few rows. */
 final class SmallMatrix {
   private static final double SINGULAR = 1e-12;
@@ -40,6 +42,25 @@ final class SmallMatrix {
       }
     }
     return x;
+  }
+
+  /** The lower triangle L of L·L′; empty where the matrix isn't positive definite. */
+  static Optional<double[][]> cholesky(double[][] matrix) {
+    int size = matrix.length;
+    double[][] lower = new double[size][size];
+    for (int i = 0; i < size; i++) {
+      for (int j = 0; j <= i; j++) {
+        double left = matrix[i][j];
+        for (int k = 0; k < j; k++) {
+          left -= lower[i][k] * lower[j][k];
+        }
+        if (i == j && !(left > SINGULAR * matrix[i][i])) {
+          return Optional.empty();
+        }
+        lower[i][j] = i == j ? Math.sqrt(left) : left / lower[j][j];
+      }
+    }
+    return Optional.of(lower);
   }
 
   /** One step of Gauss and Jordan in place; a row that depends on those before comes out as 0. */
