@@ -95,6 +95,7 @@ final class CandidateFinder {
   Candidates find() {
     Map<Plants, Double> loads = loads();
     Grounds grounds = new Grounds(garden);
+    List<Together.Known> known = new ArrayList<>();
     for (Trait trait : ordered()) {
       List<Observed> usable = usable(trait);
       if (usable.stream().noneMatch(o -> candidates.contains(o.plant()))) {
@@ -106,14 +107,16 @@ final class CandidateFinder {
               .flatMap(g -> g.heritabilities().stream())
               .filter(h -> Trait.key(h.trait()).equals(trait.name()))
               .findFirst();
-      traits.add(new TraitValues(model, Inheritance.of(model, stated), relatives, candidates));
+      known.add(new Together.Known(model, Inheritance.of(model, stated)));
     }
     Correlations correlations = new Correlations(goal);
-    traits.forEach(t -> t.heed(correlations, traits));
+    for (Together.Known each : new Together(correlations).valued(known)) {
+      traits.add(new TraitValues(each.model(), each.inheritance(), relatives, candidates));
+    }
     if (aims.weighing() == Goal.Weighing.LACKING) {
       new Lacking(aims, correlations).weights(traits).match(this::weigh, notes::add);
     }
-    Ranking ranking = new Ranking(garden, goal, aims, traits, relatives, faults);
+    Ranking ranking = new Ranking(garden, goal, aims, traits, relatives, faults, borne());
     List<Candidate> valued = ranking.candidates(candidates, fruits);
     notes(loads, ranking, valued);
     return new Candidates(
@@ -156,11 +159,14 @@ final class CandidateFinder {
 
   /** Nothing where fruits per plant are chosen for: never both. */
   private Map<Plants, Double> loads() {
-    Map<Plants, Double> loads = new HashMap<>();
-    if (!aims.isAimedAt(Trait.FRUITS)) {
-      observations.of(Trait.FRUITS.name()).forEach(o -> loads.put(o.plant(), o.value()));
-    }
-    return loads;
+    return aims.isAimedAt(Trait.FRUITS) ? Map.of() : borne();
+  }
+
+  /** How many fruits each plant bore, as far as they were counted. */
+  private Map<Plants, Double> borne() {
+    Map<Plants, Double> borne = new HashMap<>();
+    observations.of(Trait.FRUITS.name()).forEach(o -> borne.put(o.plant(), o.value()));
+    return borne;
   }
 
   private Candidates.Study study(TraitValues values) {
@@ -233,6 +239,7 @@ final class CandidateFinder {
       notes.add("There is one candidate only, so there is nothing to choose between.");
     }
     ranking.changes(valued).ifPresent(notes::add);
+    notes.addAll(ranking.refusals().limits(candidates));
     notes.addAll(new Cautions(goal, aims, traits).notes());
     if (traits.stream().anyMatch(t -> !t.trait().isOfPlant())) {
       notes.add(load(loads));

@@ -27,13 +27,17 @@ final class Cautions {
           .flatMap(aim -> scale(trait, aim))
           .ifPresent(notes::add);
     }
-    if (goal.filter(g -> !g.correlations().isEmpty()).isPresent()) {
+    boolean stated =
+        goal.filter(g -> !g.correlations().isEmpty() || !g.environmental().isEmpty()).isPresent();
+    if (stated) {
+      boolean luck = goal.filter(g -> !g.environmental().isEmpty()).isPresent();
       notes.add(
-          traits.stream().anyMatch(TraitValues::isAtOdds)
-              ? "The genetic correlations in the plan can't all be so, and each trait is valued by"
-                  + " itself where they can't."
-              : "Traits that go together by the plan's genetic correlations tell of each other; what"
-                  + " places and luck do to one is taken as saying nothing of another.");
+          "Traits that go together by the plan's correlations were valued together, so each is told"
+              + " by the others too"
+              + (luck
+                  ? "."
+                  : "; no environmental correlation is stated, so what places and luck do to one is"
+                      + " taken as saying nothing of another."));
     }
     return notes;
   }

@@ -1,11 +1,13 @@
 package slipday.choice;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import slipday.garden.Garden;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Figures;
@@ -23,8 +25,9 @@ final class Faults {
 
   /**
    * @param fruit the marked fruit it was seen on; empty for the plant or fruit for the kitchen
+   * @param fruits how many fruits it was seen on; 0 for what is told of the plant as a whole
    */
-  record Fault(String what, Optional<Fruit> fruit) {}
+  record Fault(String what, Optional<Fruit> fruit, int fruits) {}
 
   private Faults() {}
 
@@ -36,6 +39,19 @@ final class Faults {
 
   List<Fault> of(Plants plant) {
     return byPlant.getOrDefault(plant, List.of());
+  }
+
+  /** On how many of a plant's fruits a fault was seen; a marked one counts once. */
+  int fruits(Plants plant, String what) {
+    int kitchen = 0;
+    Set<Fruit.Key> marked = new HashSet<>();
+    for (Fault fault : of(plant)) {
+      if (fault.what().equals(what)) {
+        fault.fruit().ifPresent(f -> marked.add(f.key()));
+        kitchen += fault.fruit().isPresent() ? 0 : fault.fruits();
+      }
+    }
+    return marked.size() + kitchen;
   }
 
   /** Whether it was found bitter or clean; empty where it was not tasted. */
@@ -56,14 +72,14 @@ final class Faults {
     } else if (fact instanceof Fact.LookedAt looked) {
       figures(looked.subject(), looked.figures());
       if (!looked.state().equals("sound")) {
-        add(looked.subject(), looked.state());
+        add(looked.subject(), looked.state(), 1);
       }
     } else if (fact instanceof Fact.OffType off) {
-      add(off.plants(), OFF_TYPE);
+      add(off.plants(), OFF_TYPE, 0);
     } else if (fact instanceof Fact.Lost gone) {
       lost.put(gone.plants(), gone);
       if (gone.rogued()) {
-        add(gone.plants(), OFF_TYPE);
+        add(gone.plants(), OFF_TYPE, 0);
       }
     } else if (fact instanceof Fact.Tasted tasted) {
       // One bitter fruit condemns a plant, whatever another told.
@@ -72,17 +88,19 @@ final class Faults {
   }
 
   private void figures(Subject subject, Figures figures) {
-    figures.faults().forEach(fault -> add(subject, fault));
+    figures.faults().forEach(fault -> add(subject, fault, figures.fruits()));
   }
 
-  private void add(Subject subject, String what) {
+  private void add(Subject subject, String what, int fruits) {
     Optional<Fruit> fruit = subject instanceof Fruit f ? Optional.of(f) : Optional.empty();
     plant(subject)
         .ifPresent(
             p ->
                 byPlant
                     .computeIfAbsent(p, x -> new ArrayList<>())
-                    .add(new Fault(what.toLowerCase(Locale.ROOT), fruit)));
+                    .add(
+                        new Fault(
+                            what.toLowerCase(Locale.ROOT), fruit, fruit.isPresent() ? 1 : fruits)));
   }
 
   private static Optional<Plants> plant(Subject subject) {

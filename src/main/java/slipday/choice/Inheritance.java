@@ -57,12 +57,12 @@ record Inheritance(Source source, List<Level> levels, List<String> says) {
 
   private static Optional<Inheritance> stated(
       BreedingModel model, Goal.Inheritance stated, List<String> says) {
-    if (stated.unit() == Goal.Unit.PLOT) {
-      says.add(
-          "The heritability in the plan is of plot means, which tells nothing of single plants; it"
-              + " is left aside.");
+    Answer<Double> ofPlants = StatedBase.ofPlantMeans(stated);
+    if (ofPlants.refusal().isPresent()) {
+      says.add(ofPlants.refusal().get());
       return Optional.empty();
     }
+    double share = ofPlants.value().orElseThrow();
     Optional<Double> base = StatedBase.of(stated.among());
     if (base.isEmpty()) {
       says.add(
@@ -73,17 +73,20 @@ record Inheritance(Source source, List<Level> levels, List<String> says) {
     }
     Answer<Heritability> known =
         model.spread() > 0
-            ? model.stated(stated.share(), stated.fruits(), base.get())
+            ? model.stated(share, stated.fruits(), base.get())
             : Answer.refused("The plants measured are all of one genotype.");
     known.refusal().ifPresent(says::add);
     return Optional.of(
         known
             .value()
-            .map(h -> new Inheritance(Source.STATED, List.of(level(model, h)), said(h, stated)))
+            .map(
+                h ->
+                    new Inheritance(
+                        Source.STATED, List.of(level(model, h)), said(h, stated, share)))
             .orElseGet(() -> new Inheritance(Source.NONE, List.of(), says)));
   }
 
-  private static List<String> said(Heritability h, Goal.Inheritance stated) {
+  private static List<String> said(Heritability h, Goal.Inheritance stated, double share) {
     List<String> says = new ArrayList<>();
     says.add(
         String.format(
@@ -93,6 +96,16 @@ record Inheritance(Source source, List<Level> levels, List<String> says) {
             stated.share(),
             stated.among().print(),
             h.ofFruit()));
+    if (stated.unit() == Goal.Unit.PLOT) {
+      says.add(
+          String.format(
+              Locale.ROOT,
+              "It is of means of plots of %d plants, each of one family: of means of single plants"
+                  + " that is %.2f, at the low side, since what sets plots apart is counted with the"
+                  + " plants' own.",
+              stated.plants().orElse(1),
+              share));
+    }
     if (!h.fits()) {
       says.add(
           "Fruits of one plant are less alike here than that heritability needs, so it may be too"

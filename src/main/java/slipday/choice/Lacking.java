@@ -24,7 +24,7 @@ final class Lacking {
   }
 
   /** What one trait lacks, and how it varies. */
-  private record Gap(TraitValues trait, double wanted, double additive, double phenotypic) {}
+  private record Gap(TraitValues trait, double wanted, double additive, double rest) {}
 
   /**
    * By trait, a unit of it; a trait that its fellows carry along by themselves weighs nothing.
@@ -43,9 +43,12 @@ final class Lacking {
       for (int j = 0; j < n; j++) {
         Gap other = gaps.get(j);
         genetic[i][j] =
-            correlations.of(one.trait().trait(), other.trait().trait())
+            correlations.genetic(one.trait().trait(), other.trait().trait())
                 * Math.sqrt(one.additive() * other.additive());
-        phenotypic[i][j] = i == j ? one.phenotypic() : genetic[i][j];
+        double rest =
+            correlations.environmental(one.trait().trait(), other.trait().trait())
+                * Math.sqrt(one.rest() * other.rest());
+        phenotypic[i][j] = genetic[i][j] + rest;
       }
     }
     if (n == 0) {
@@ -75,7 +78,7 @@ final class Lacking {
     double additive = known.get().components().additive() * known.get().spread();
     double rest = known.get().components().permanent() + known.get().components().residual();
     return additive > 0
-        ? Optional.of(new Gap(trait, under ? distance : -distance, additive, additive + rest))
+        ? Optional.of(new Gap(trait, under ? distance : -distance, additive, rest))
         : Optional.empty();
   }
 }

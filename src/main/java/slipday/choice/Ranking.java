@@ -36,13 +36,18 @@ final class Ranking {
       Aims aims,
       List<TraitValues> traits,
       Relatives relatives,
-      Faults faults) {
+      Faults faults,
+      Map<Plants, Double> borne) {
     this.goal = goal;
     this.aims = aims;
     this.traits = traits;
     this.relatives = relatives;
-    this.refusals = new Refusals(garden, goal, faults);
+    this.refusals = new Refusals(garden, goal, faults, borne);
     this.seedFruits = new SeedFruits(garden, relatives, faults, traits, this);
+  }
+
+  Refusals refusals() {
+    return refusals;
   }
 
   List<Candidate> candidates(Collection<Plants> plants, List<Fruit> fruits) {

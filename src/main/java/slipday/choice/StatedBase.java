@@ -1,6 +1,8 @@
 package slipday.choice;
 
 import java.util.Optional;
+import slipday.garden.Goal;
+import slipday.genetics.Answer;
 import slipday.genetics.Generation;
 import slipday.genetics.Pedigree;
 import slipday.genetics.PlainGeneration;
@@ -29,6 +31,63 @@ final class StatedBase {
       base = Optional.of(2.0);
     }
     return base.filter(b -> b > 1e-9);
+  }
+
+  /**
+   * A heritability on the basis of plants' means: as stated, or for plots of k plants of one family
+   * h·(b + w) ÷ (b·(h + k·(1 − h))), where b is the additive variance between families and w that
+   * within. From h = b·σ² ÷ (b·σ² + (w·σ² + e) ÷ k), e being what else sets plants apart; so that
+   * what sets plots apart is taken as if it did plants. Refused with what is lacking.
+   */
+  static Answer<Double> ofPlantMeans(Goal.Inheritance stated) {
+    if (stated.unit() != Goal.Unit.PLOT) {
+      return Answer.of(stated.share());
+    }
+    if (stated.plants().isEmpty()) {
+      return Answer.refused(
+          "The heritability in the plan is of plot means, and does not say of how many plants, so it"
+              + " tells nothing of single plants and is left aside: write `of plot means of 6 plants`,"
+              + " with their number.");
+    }
+    Optional<Double> all = of(stated.among());
+    Optional<Double> between = betweenFamilies(stated.among());
+    if (all.isEmpty() || between.isEmpty()) {
+      return Answer.refused(
+          "The heritability in the plan is of plot means among "
+              + stated.among().print()
+              + ", and plots of those are no families whose differences are known; it is left"
+              + " aside.");
+    }
+    double plants = stated.plants().get();
+    double share =
+        stated.share()
+            * all.get()
+            / (between.get() * (stated.share() + plants * (1 - stated.share())));
+    return share < 1
+        ? Answer.of(share)
+        : Answer.refused(
+            "The heritability in the plan is of plot means, and is more than plots of "
+                + (int) plants
+                + " plants of "
+                + stated.among().print()
+                + " can have; it is left aside.");
+  }
+
+  /** A family comes from one selfed plant, so families differ as the plants before them did. */
+  private static Optional<Double> betweenFamilies(Generation generation) {
+    if (generation instanceof PlainGeneration.Inbred) {
+      return of(generation);
+    }
+    if (generation instanceof PlainGeneration.Filial filial
+        && filial.number() > 2
+        && filial.sib() == 0) {
+      return of(new PlainGeneration.Filial(filial.number() - 1, 0, filial.origin()));
+    }
+    return generation instanceof PlainGeneration.Selfed selfed
+            && selfed.selfings() > 0
+            && selfed.sib() == 0
+        ? of(new PlainGeneration.Selfed(selfed.selfings() - 1, 0))
+        : Optional.empty();
   }
 
   /** What sets two plants apart that have nothing in common since the cross. */

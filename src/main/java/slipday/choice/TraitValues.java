@@ -1,7 +1,6 @@
 package slipday.choice;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,8 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import slipday.descent.Relatives;
 import slipday.garden.record.Plants;
-import slipday.genetics.Answer;
-import slipday.genetics.JointValue;
 import slipday.genetics.Pedigree;
 import slipday.genetics.Regression;
 import slipday.genetics.mixed.BreedingModel.Repeatability;
@@ -23,8 +20,6 @@ final class TraitValues {
   /** 9 in 10 of a normal distribution lie below so many deviations. */
   private static final double NINE_IN_TEN = 1.2815515655446004;
 
-  private static final double ALMOST_SURE = 1 - 1e-9;
-
   private final TraitModel model;
   private final Inheritance inheritance;
   private final Relatives relatives;
@@ -33,8 +28,6 @@ final class TraitValues {
   private final Map<Plants, Integer> fruits = new LinkedHashMap<>();
   private final Map<Integer, Double> everyone = new HashMap<>();
   private final double mean;
-  private List<TraitValues> together = List.of();
-  private Optional<Correlations> correlations = Optional.empty();
 
   TraitValues(
       TraitModel model, Inheritance inheritance, Relatives relatives, Set<Plants> candidates) {
@@ -121,90 +114,18 @@ final class TraitValues {
     return corrected.size() < 2 ? 0 : Math.sqrt(sum / (corrected.size() - 1));
   }
 
-  /** Lets this trait be told by others that go together with it. */
-  void heed(Correlations stated, List<TraitValues> all) {
-    correlations = Optional.of(stated);
-    together = all.stream().filter(t -> t != this && stated.of(trait(), t.trait()) != 0).toList();
-  }
-
-  /** Whether the correlations that are stated can't all be so. */
-  boolean isAtOdds() {
-    return raw.keySet().stream()
-        .map(p -> Map.of(relatives.plant(p), 1.0))
-        .anyMatch(
-            shares ->
-                alone(shares, middle())
-                    .filter(own -> joint(own, shares, middle()).refusal().isPresent())
-                    .isPresent());
-  }
-
   private int middle() {
     return inheritance.levels().size() / 2;
   }
 
   /**
-   * The value of plants or seed on the trait's scale, told by the traits that go together with it
-   * as well; empty where none can be told, or where there is no other candidate to differ from.
+   * The value of plants or seed on the trait's scale; empty where none can be told, or where there
+   * is no other candidate to differ from.
    *
    * @param shares of individuals of the pedigree, summing to 1
    * @param level one of the inheritance's
    */
   Optional<Predicted> predicted(Map<Integer, Double> shares, int level) {
-    Optional<Predicted> own = alone(shares, level);
-    if (own.isEmpty() || together.isEmpty()) {
-      return own;
-    }
-    return joint(own.get(), shares, level).value().or(() -> own);
-  }
-
-  private Answer<Predicted> joint(Predicted own, Map<Integer, Double> shares, int level) {
-    List<TraitValues> traits = new ArrayList<>(List.of(this));
-    List<Predicted> values = new ArrayList<>(List.of(own));
-    for (TraitValues other : together) {
-      boolean likewise = other.inheritance.levels().size() == inheritance.levels().size();
-      Optional<Predicted> value = other.alone(shares, likewise ? level : other.middle());
-      if (value.isPresent()) {
-        traits.add(other);
-        values.add(value.get());
-      }
-    }
-    int n = traits.size();
-    double[] differences = new double[n];
-    double[] accuracies = new double[n];
-    double[] deviations = new double[n];
-    double[][] stated = new double[n][n];
-    for (int t = 0; t < n; t++) {
-      Predicted value = values.get(t);
-      differences[t] = value.value() - traits.get(t).mean;
-      accuracies[t] = Math.min(value.accuracy(), ALMOST_SURE);
-      double error = (value.high() - value.value()) / NINE_IN_TEN;
-      deviations[t] = error / Math.sqrt(1 - accuracies[t] * accuracies[t]);
-      for (int s = 0; s < n; s++) {
-        stated[t][s] = correlations.orElseThrow().of(traits.get(t).trait(), traits.get(s).trait());
-      }
-    }
-    if (Arrays.stream(deviations).anyMatch(d -> !(d > 0))) {
-      return Answer.of(own);
-    }
-    return JointValue.of(differences, accuracies, deviations, stated)
-        .then(j -> Answer.of(predicted(j, deviations[0])));
-  }
-
-  private Predicted predicted(JointValue joint, double deviation) {
-    double value = mean + joint.difference();
-    double reach =
-        NINE_IN_TEN * deviation * Math.sqrt(Math.max(0, 1 - joint.accuracy() * joint.accuracy()));
-    return new Predicted(value, value - reach, value + reach, joint.accuracy());
-  }
-
-  /**
-   * The value of plants or seed on the trait's scale by this trait alone; empty where none can be
-   * told, or where there is no other candidate to differ from.
-   *
-   * @param shares of individuals of the pedigree, summing to 1
-   * @param level one of the inheritance's
-   */
-  private Optional<Predicted> alone(Map<Integer, Double> shares, int level) {
     if (raw.isEmpty() || level >= inheritance.levels().size()) {
       return Optional.empty();
     }

@@ -10,15 +10,18 @@ import slipday.source.Span;
  * What a line is bred for.
  *
  * @param refuse faults no parent may have
+ * @param correlations of breeding values
+ * @param environmental correlations of what is not inherited
  * @param parents the fewest plants the next generation comes from
  */
 public record Goal(
     Line line,
     List<Aim> aims,
-    List<String> refuse,
+    List<Refusal> refuse,
     Optional<Integer> parents,
     List<Inheritance> heritabilities,
     List<Correlation> correlations,
+    List<Correlation> environmental,
     Weighing weighing,
     Places places)
     implements Named {
@@ -33,6 +36,14 @@ public record Goal(
     LACKING
   }
 
+  /**
+   * A fault no parent may have.
+   *
+   * @param share of its fruits up to which a plant is let pass, 0 to 1; empty without such a limit
+   * @param count of its fruits up to which it is; empty likewise
+   */
+  public record Refusal(String fault, Optional<Double> share, Optional<Integer> count, Span span) {}
+
   /** Of what a heritability was found. */
   public enum Unit {
     FRUIT,
@@ -44,14 +55,21 @@ public record Goal(
    * A heritability the gardener states.
    *
    * @param share above 0 and below 1
+   * @param plants how many a plot's mean is of; empty where nobody says
    * @param fruits how many a plant's mean is of
    * @param among the generation it was found in
    */
   public record Inheritance(
-      String trait, double share, Unit unit, int fruits, Generation among, Span span) {}
+      String trait,
+      double share,
+      Unit unit,
+      Optional<Integer> plants,
+      int fruits,
+      Generation among,
+      Span span) {}
 
   /**
-   * @param value −1 to 1
+   * @param value above −1 and below 1
    */
   public record Correlation(String trait, String other, double value, Span span) {}
 

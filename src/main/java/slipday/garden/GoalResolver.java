@@ -5,6 +5,8 @@ import java.util.Optional;
 import slipday.finding.Finding;
 import slipday.garden.record.KnownTraits;
 import slipday.language.Block;
+import slipday.language.Bound;
+import slipday.language.BoundClause;
 import slipday.language.GoalClauses;
 import slipday.language.PlanClauses;
 
@@ -14,6 +16,7 @@ final class GoalResolver {
   private final Names<Goal> goals;
   private final AimReader aims;
   private final InheritanceReader inheritance;
+  private final CorrelationReader correlations;
 
   /**
    * @param traits that can be aimed at
@@ -23,6 +26,7 @@ final class GoalResolver {
     this.goals = new Names<>("goal", findings);
     this.aims = new AimReader(findings, traits);
     this.inheritance = new InheritanceReader(findings, traits);
+    this.correlations = new CorrelationReader(findings, traits);
   }
 
   List<Goal> goals() {
@@ -41,12 +45,22 @@ final class GoalResolver {
         new Goal(
             line.get(),
             aims.aims(block),
-            block.every(PlanClauses.REFUSE).map(c -> c.bound().name("fault").text()).toList(),
+            block.every(PlanClauses.REFUSE).map(GoalResolver::refusal).toList(),
             block.find(PlanClauses.PARENTS).map(c -> c.bound().count("count")),
             inheritance.heritabilities(block, line.get()),
-            inheritance.correlations(block),
+            correlations.read(block, GoalClauses.CORRELATION),
+            correlations.read(block, GoalClauses.ENVIRONMENTAL_CORRELATION),
             weighing(block),
             new Places(block)));
+  }
+
+  private static Goal.Refusal refusal(BoundClause clause) {
+    Bound bound = clause.bound();
+    return new Goal.Refusal(
+        bound.name("fault").text(),
+        bound.has("share") ? Optional.of(bound.share("share").share()) : Optional.empty(),
+        bound.has("count") ? Optional.of(bound.count("count")) : Optional.empty(),
+        clause.span());
   }
 
   private static Goal.Weighing weighing(Block block) {

@@ -86,6 +86,7 @@ final class InheritanceReader {
                     trait,
                     share,
                     unit(bound.choice("unit")),
+                    bound.has("plants") ? Optional.of(bound.count("plants")) : Optional.empty(),
                     bound.has("fruits") ? bound.count("fruits") : 1,
                     g,
                     clause.span()));
@@ -97,31 +98,5 @@ final class InheritanceReader {
       case "plant means" -> Goal.Unit.PLANT;
       default -> Goal.Unit.PLOT;
     };
-  }
-
-  List<Goal.Correlation> correlations(Block block) {
-    List<Goal.Correlation> read = new ArrayList<>();
-    for (BoundClause clause : block.every(GoalClauses.CORRELATION).toList()) {
-      Bound bound = clause.bound();
-      double value = bound.number("correlation");
-      boolean one = names.find(bound.name("trait")).isPresent();
-      boolean other = names.find(bound.name("other")).isPresent();
-      if (!one || !other) {
-        continue;
-      }
-      if (Math.abs(value) > 1) {
-        findings.add(
-            Finding.error(
-                    "figure-out-of-range",
-                    bound.find("correlation").orElseThrow().span(),
-                    "A correlation of " + Quantity.plain(value) + " can't be.")
-                .withHelp("It goes from -1, one up as the other goes down, to 1."));
-      } else {
-        read.add(
-            new Goal.Correlation(
-                bound.name("trait").text(), bound.name("other").text(), value, clause.span()));
-      }
-    }
-    return read;
   }
 }

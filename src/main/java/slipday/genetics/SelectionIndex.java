@@ -4,9 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
-import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
-import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 
 /**
@@ -26,7 +24,6 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
 public record SelectionIndex(
     List<Double> weights, double deviation, double accuracy, List<Double> gains) {
   private static final double SINGULAR = 1e-12;
-  private static final double HAIR = 1e-9;
 
   public SelectionIndex {
     weights = List.copyOf(weights);
@@ -66,23 +63,6 @@ public record SelectionIndex(
       return Answer.refused("No gain is asked for.");
     }
     return solved(g, column(desired)).then(b -> index(b, b, p, g));
-  }
-
-  /**
-   * Whether a matrix can be one of correlations: no weighing of the traits varies less than none.
-   */
-  static boolean canBeCorrelations(double[][] matrix) {
-    EigenDecomposition_F64<DMatrixRMaj> eigen =
-        DecompositionFactory_DDRM.eig(matrix.length, false, true);
-    if (!eigen.decompose(new DMatrixRMaj(matrix))) {
-      return false;
-    }
-    for (int i = 0; i < matrix.length; i++) {
-      if (eigen.getEigenvalue(i).getReal() < -HAIR) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** What a unit of each trait is worth where its worth is told per standard deviation. */

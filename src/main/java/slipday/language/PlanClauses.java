@@ -316,7 +316,12 @@ public final class PlanClauses {
           "A trait to hold where it is; within the range no figure is better than another.",
           "keep fruit weight at 1.2 kg to 1.8 kg, matters 2");
   public static final Clause REFUSE =
-      many(in(GOAL), "refuse: <phrase:fault>", "A fault no parent may have.", "refuse cracked");
+      many(
+          in(GOAL),
+          "refuse: <phrase:fault>[ in more than (<share> | <count>)[ of its] fruits]",
+          "A fault no parent may have: one faulty fruit refuses its plant, unless a share or a count"
+              + " of its fruits is told that may be faulty.",
+          "refuse cracked in more than 1 in 3 fruits");
   public static final Clause PARENTS =
       once(
           in(GOAL),

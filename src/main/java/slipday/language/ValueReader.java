@@ -163,7 +163,10 @@ final class ValueReader extends FigureReader {
         : name(at);
   }
 
-  /** Words up to a comma, or up to the {@code to} or {@code at} before a figure. */
+  /**
+   * Words up to a comma, or up to the {@code to}, {@code at} or {@code in more than} before a
+   * figure.
+   */
   private int phrase(int from) {
     int at = from;
     while (attempt.is(at, WordKind.WORD) && (at == from || !leadsToFigure(at))) {
@@ -195,7 +198,11 @@ final class ValueReader extends FigureReader {
 
   /** In {@code days to ripe to 36 days} the second {@code to} does. */
   private boolean leadsToFigure(int at) {
-    return (attempt.isWord(at, "to") || attempt.isWord(at, "at"))
-        && !attempt.is(at + 1, WordKind.WORD);
+    boolean limit =
+        attempt.isWord(at, "in")
+            && attempt.isWord(at + 1, "more")
+            && attempt.isWord(at + 2, "than");
+    boolean leads = limit || attempt.isWord(at, "to") || attempt.isWord(at, "at");
+    return leads && !attempt.is(limit ? at + 3 : at + 1, WordKind.WORD);
   }
 }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import slipday.choice.Candidate.SeedFruit;
 
 class CandidatesTest {
@@ -180,8 +182,89 @@ class CandidatesTest {
         Gardens.candidates(GOAL + stated.replace("plant means of 2 fruits", "plot means"), record);
     assertThat(study(plot, "sweetness").source()).isEqualTo(Source.ASSUMED);
     assertThat(study(plot, "sweetness").says()).anyMatch(s -> s.contains("plot means"));
+    assertThat(study(plot, "sweetness").says()).anyMatch(s -> s.contains("write `of plot means"));
     Candidates alike = Gardens.candidates(GOAL + stated.replace("F2", "F1"), record);
     assertThat(study(alike, "sweetness").says()).anyMatch(s -> s.contains("of F1"));
+  }
+
+  /**
+   * Plots of one plant of F4: what families differ by is that of F3 plants, 0.75, of 0.875 in all;
+   * so 0.3 of plots is 0.35 of plants. Of six plants: 0.3 · 0.875 ÷ (0.75 · (0.3 + 6 · 0.7)).
+   */
+  @ParameterizedTest
+  @CsvSource({"1 plants, 0.35", "6 plants, 0.0777778"})
+  void plotMeansAreTurnedIntoThoseOfPlants(String plants, double share) {
+    List<String> record = plants(12, 10, 11, 9);
+    String of = "  heritability sweetness %s of %s, in moschata, F4\n";
+    Candidates plots =
+        Gardens.candidates(
+            GOAL + String.format(Locale.ROOT, of, "0.3", "plot means of " + plants), record);
+    Candidates single =
+        Gardens.candidates(GOAL + String.format(Locale.ROOT, of, share, "plant means"), record);
+    assertThat(study(plots, "sweetness").source()).isEqualTo(Source.STATED);
+    assertThat(study(plots, "sweetness").heritabilities().get(0))
+        .isCloseTo(study(single, "sweetness").heritabilities().get(0), within(1e-6));
+    assertThat(study(plots, "sweetness").says()).anyMatch(s -> s.contains("at the low side"));
+  }
+
+  /** Plots of F2 are all of one family, and no plot of one plant can have 0.95. */
+  @ParameterizedTest
+  @CsvSource({"0.3, F2, are no families", "0.95, F4, can have", "0.3, OP1, are no families"})
+  void plotMeansThatTellNothingAreLeftAside(String share, String among, String why) {
+    String stated =
+        "  heritability sweetness "
+            + share
+            + " of plot means of 1 plants, in moschata, "
+            + among
+            + "\n";
+    Candidates found = Gardens.candidates(GOAL + stated, plants(12, 10, 11, 9));
+    assertThat(study(found, "sweetness").source()).isEqualTo(Source.ASSUMED);
+    assertThat(study(found, "sweetness").says()).anyMatch(s -> s.contains(why));
+  }
+
+  /** One cracked fruit of two is no more than a half, and more than a third. */
+  @ParameterizedTest
+  @CsvSource({
+    "cracked, cracked (1A)",
+    "cracked in more than 1 in 2 fruits, ''",
+    "cracked in more than 1 in 3 fruits, cracked in 1 of 2 fruits (1A)",
+    "cracked in more than 1 of its fruits, ''",
+    "cracked in more than 0 fruits, cracked in 1 of 2 fruits (1A)",
+  })
+  void aShareOfFruitsMayBeFaulty(String refuse, String refused) {
+    List<String> record = plants(12, 10, 11, 9);
+    record.add("2026-09-02 fault 1A, cracked");
+    record.add("2026-09-03 fault 1A, cracked");
+    Candidates found = Gardens.candidates(GOAL.replace("cracked", refuse), record);
+    Candidate one = plant(found, "gold-f3 plant 1");
+    assertThat(one.refused().orElse("")).isEqualTo(refused);
+    if (refused.isEmpty()) {
+      assertThat(one.speaksAgainst()).contains("cracked in 1 of 2 fruits (1A)");
+      assertThat(one.fruits().get(0).fruit().tag()).isEqualTo("1B");
+      assertThat(found.notes())
+          .anyMatch(
+              n ->
+                  n.contains(
+                      "`refuse " + refuse + "`, 0 plants are refused and 1 with fewer such"));
+    }
+  }
+
+  /** Kitchen fruit counts too; what is told of the plant itself refuses it whatever its fruits. */
+  @Test
+  void faultsOfKitchenFruitAndOfPlantsCount() {
+    List<String> record = plants(12, 10, 11, 9);
+    record.add("2026-09-20 picked gold-f3 plant 2, 4 fruits, 4.2 kg, fault cracked");
+    record.add("2026-09-20 picked gold-f3 plant 3, 4 fruits, 4.2 kg");
+    record.add("2026-09-02 fault 3A, cracked");
+    record.add("2026-08-02 off-type seen gold-f3 plant 4");
+    Candidates found =
+        Gardens.candidates(
+            GOAL.replace("cracked", "cracked in more than 20 % of its fruits")
+                + "  refuse off-type in more than 3 fruits\n",
+            record);
+    assertThat(plant(found, "gold-f3 plant 2").refused()).contains("cracked in 4 of 6 fruits");
+    assertThat(plant(found, "gold-f3 plant 3").refused()).isEmpty();
+    assertThat(plant(found, "gold-f3 plant 4").refused()).contains("off-type");
   }
 
   @Test

@@ -104,7 +104,7 @@ class WeighingTest {
     assertThat(heavy.high() - heavy.low())
         .isLessThan(
             predicted(alone, 4, "sweetness").high() - predicted(alone, 4, "sweetness").low());
-    assertThat(against.notes()).anyMatch(n -> n.startsWith("Traits that go together"));
+    assertThat(against.notes()).anyMatch(n -> n.startsWith("Traits that go together by"));
     assertThat(alone.notes()).noneMatch(n -> n.startsWith("Traits that go together"));
   }
 
@@ -119,15 +119,45 @@ class WeighingTest {
         .isEqualTo(alone);
   }
 
+  /** A plant of which no sweetness is known is expected to be less sweet the heavier it is. */
   @Test
-  void correlationsThatCannotBeAreToldAndLeftAside() {
-    String flavour =
-        GOAL.replace("goal gold\n", "goal gold\n  raise flavour to 9\n")
-            + "  heritability flavour 0.4 of a fruit, in moschata, F2\n"
-            + "  genetic correlation 0.95 of sweetness, fruit weight\n"
-            + "  genetic correlation 0.95 of sweetness, flavour\n"
-            + "  genetic correlation -0.95 of fruit weight, flavour\n";
-    assertThat(candidates(flavour).notes()).anyMatch(n -> n.contains("can't all be so"));
+  void aTraitThatWasNotMeasuredIsToldByAnother() {
+    List<String> record = record();
+    record.replaceAll(l -> l.contains("plant 4,") ? l.replaceAll(", [0-9.]+ brix", "") : l);
+    Candidates alone = Gardens.candidates(GOAL, record);
+    Candidates told =
+        Gardens.candidates(
+            GOAL + "  genetic correlation -0.6 of sweetness, fruit weight\n", record);
+    assertThat(predicted(told, 4, "sweetness").value())
+        .isLessThan(predicted(alone, 4, "sweetness").value() - 0.05);
+    assertThat(predicted(told, 4, "sweetness").accuracy())
+        .isGreaterThan(predicted(alone, 4, "sweetness").accuracy() + 0.05);
+    assertThat(says(told, "sweetness"))
+        .contains(
+            "Valued together with fruit weight (genetic correlation -0.60, environmental 0.00, as"
+                + " the plan states); 1 plant without a figure of sweetness is told by those.");
+    assertThat(says(alone, "sweetness")).noneMatch(s -> s.startsWith("Valued together"));
+  }
+
+  /** What luck does to both says nothing of what is inherited, and so takes from what both tell. */
+  @Test
+  void luckTheyShareIsTakenOut() {
+    String genetic = "  genetic correlation 0.5 of sweetness, fruit weight\n";
+    String luck = "  environmental correlation 0.5 of sweetness, fruit weight\n";
+    Candidates without = candidates(GOAL + genetic);
+    Candidates with = candidates(GOAL + genetic + luck);
+    assertThat(predicted(with, 4, "sweetness").value())
+        .isLessThan(predicted(without, 4, "sweetness").value());
+    assertThat(without.notes()).anyMatch(n -> n.contains("no environmental correlation is stated"));
+    assertThat(with.notes()).noneMatch(n -> n.contains("no environmental"));
+  }
+
+  private static List<String> says(Candidates found, String trait) {
+    return found.traits().stream()
+        .filter(t -> t.trait().name().equals(trait))
+        .findFirst()
+        .orElseThrow()
+        .says();
   }
 
   /**

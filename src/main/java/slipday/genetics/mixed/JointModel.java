@@ -51,13 +51,22 @@ public final class JointModel {
     }
   }
 
-  /**
-   * How traits go together, −1 to 1, symmetric with 1 on the diagonal, in the order of the parts.
-   *
-   * @param genetic breeding values
-   * @param environmental what is not inherited, of plants and of fruits alike
-   */
-  public record Correlations(double[][] genetic, double[][] environmental) {}
+  /** How traits go together. */
+  public static final class Correlations {
+    final double[][] genetic;
+    final double[][] environmental;
+
+    /**
+     * Both −1 to 1, symmetric with 1 on the diagonal, in the order of the parts.
+     *
+     * @param genetic of breeding values
+     * @param environmental of what is not inherited, of plants and of fruits alike
+     */
+    public Correlations(double[][] genetic, double[][] environmental) {
+      this.genetic = genetic;
+      this.environmental = environmental;
+    }
+  }
 
   /** A record with what it holds of each effect, its luck made 1 and nobody else's. */
   private static final class Row {

@@ -1,6 +1,7 @@
 package slipday.garden.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -73,7 +74,8 @@ class GoalsTest {
         Recorded.outcome(
                 Recorded.PLAN
                     + "goal amber\n  keep fruit weight at 1.2 kg to 1.8 kg, matters 2\n"
-                    + "  keep fruits per plant at 3 or more\n  refuse cracked\n"
+                    + "  keep fruits per plant at 3 or more\n  refuse cracked in more than 1 in 3 fruits\n"
+                    + "  refuse split in more than 2 of its fruits\n  refuse off-type\n"
                     + "  parents 4 or more\n",
                 List.of())
             .value()
@@ -85,7 +87,13 @@ class GoalsTest {
         .isEqualTo(1.8);
     assertThat(goal.aims().get(0).weight()).isEqualTo(2);
     assertThat(goal.aims().get(1).orMore()).isTrue();
-    assertThat(goal.refuse()).containsExactly("cracked");
+    assertThat(goal.refuse())
+        .extracting(Goal.Refusal::fault)
+        .containsExactly("cracked", "split", "off-type");
+    assertThat(goal.refuse().get(0).share().orElseThrow()).isCloseTo(1.0 / 3, within(1e-12));
+    assertThat(goal.refuse().get(1).count()).contains(2);
+    assertThat(goal.refuse().get(2).share()).isEmpty();
+    assertThat(goal.refuse().get(2).count()).isEmpty();
     assertThat(goal.parents()).contains(4);
   }
 
@@ -99,6 +107,53 @@ class GoalsTest {
     assertThat(findings)
         .extracting(Finding::help)
         .containsExactly("Did you mean `sweetness`?", "Did you mean `fruit weight`?");
+  }
+
+  /** What a pair is and that all pairs can be so at once. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "genetic correlation 1 of sweetness, fruit weight | one and the same",
+        "environmental correlation -1.2 of sweetness, fruit weight | It goes from -1",
+        "genetic correlation 0.2 of fruit weight, weight | Name the other trait",
+      })
+  void impossibleCorrelationsAreRefused(String line, String help) {
+    assertThat(findings("raise sweetness to 13 brix", line))
+        .extracting(Finding::rule)
+        .containsExactly("figure-out-of-range");
+    assertThat(findings("raise sweetness to 13 brix", line).get(0).help()).contains(help);
+  }
+
+  @Test
+  void aPairIsStatedOnce() {
+    assertThat(
+            findings(
+                "raise sweetness to 13 brix",
+                "genetic correlation 0.2 of sweetness, fruit weight",
+                "environmental correlation 0.2 of sweetness, fruit weight",
+                "genetic correlation 0.3 of fruit weight, sweetness"))
+        .extracting(Finding::rule)
+        .containsExactly("said-twice");
+  }
+
+  @Test
+  void correlationsThatCannotAllBeSoAreRefusedWhereTheLastIs() {
+    String[] lines = {
+      "raise sweetness to 13 brix",
+      "genetic correlation 0.9 of sweetness, fruit weight",
+      "genetic correlation 0.9 of sweetness, days to ripe",
+      "genetic correlation -0.9 of fruit weight, days to ripe"
+    };
+    Finding finding = findings(lines).get(0);
+    assertThat(finding.rule()).isEqualTo("figure-out-of-range");
+    assertThat(finding.message()).contains("can't all be so");
+    assertThat(finding.place().orElseThrow().span().plainText()).isEqualTo(lines[3]);
+    lines[3] = lines[3].replace("-0.9", "0.9");
+    assertThat(findings(lines)).isEmpty();
+    // Without the third line that pair counts as 0, which can't be either.
+    lines[3] = "parents 4 or more";
+    assertThat(findings(lines).get(0).help()).contains("not named count as 0");
   }
 
   @ParameterizedTest

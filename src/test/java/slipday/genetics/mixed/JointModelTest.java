@@ -4,15 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,7 +92,7 @@ class JointModelTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})
   void withoutCorrelationsEachIsAsIfAlone(long seed) {
-    Garden garden = new Garden(new Random(seed), correlations(0), correlations(0));
+    TwoTraits garden = new TwoTraits(new Random(seed), correlations(0), correlations(0));
     List<BreedingValues> together = garden.values();
     for (int t = 0; t < 2; t++) {
       JointModel.Part part = garden.parts.get(t);
@@ -121,7 +118,7 @@ class JointModelTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})
   void aMissingTraitIsToldByTheOther(long seed) {
-    Garden garden = new Garden(new Random(seed), correlations(-.7), correlations(.4));
+    TwoTraits garden = new TwoTraits(new Random(seed), correlations(-.7), correlations(.4));
     List<BreedingValues> together = garden.values();
     Dense dense = new Dense(garden);
     for (int t = 0; t < 2; t++) {
@@ -141,7 +138,7 @@ class JointModelTest {
   @ValueSource(longs = {11, 12})
   void asDenseAlgebraInBaseRHasIt(long seed) throws IOException {
     OutsideTools.Tool r = OutsideTools.rscriptWithLme4();
-    Garden garden = new Garden(new Random(seed), correlations(.6), correlations(-.3));
+    TwoTraits garden = new TwoTraits(new Random(seed), correlations(.6), correlations(-.3));
     String printed =
         r.run(
             "src/test/resources/outside/joint.R",
@@ -166,7 +163,7 @@ class JointModelTest {
 
   @Test
   void correlationsThatCannotBeAreRefused() {
-    Garden garden = new Garden(new Random(5), correlations(0), correlations(0));
+    TwoTraits garden = new TwoTraits(new Random(5), correlations(0), correlations(0));
     double[][] whole = correlations(1);
     double[][] none = correlations(0);
     assertThat(JointModel.values(garden.parts, new JointModel.Correlations(whole, none)).refusal())
@@ -181,244 +178,12 @@ class JointModelTest {
   /** Where nothing stays with plants of one trait, that trait alone has no such effect. */
   @Test
   void nothingMayStayWithThePlant() {
-    Garden garden = new Garden(new Random(8), correlations(.5), correlations(.5));
+    TwoTraits garden = new TwoTraits(new Random(8), correlations(.5), correlations(.5));
     JointModel.Part first = garden.parts.get(0);
     Components bare = new Components(first.components().additive(), 0, 1.2);
     garden.parts.set(0, new JointModel.Part(first.model(), bare, first.units()));
     Dense dense = new Dense(garden);
     assertThat(garden.values().get(0).value(9)).isCloseTo(dense.value(0, 9), within(CLOSE));
     assertThat(garden.values().get(1).value(9)).isCloseTo(dense.value(1, 9), within(CLOSE));
-  }
-
-  /** Selfed and crossed plants, two traits of their fruits, some weighed together, some lacking. */
-  private static final class Garden {
-    private final Pedigree pedigree;
-    private final List<JointModel.Part> parts = new ArrayList<>();
-    private final JointModel.Correlations correlations;
-    private final List<Integer> lackingFirst = new ArrayList<>();
-
-    Garden(Random random, double[][] genetic, double[][] environmental) {
-      correlations = new JointModel.Correlations(genetic, environmental);
-      Pedigree.Builder builder = Pedigree.begin(0);
-      for (int i = 0; i < 30; i++) {
-        if (i < 4) {
-          builder.founder("p" + i, i % 2);
-        } else {
-          int mother = random.nextInt(i);
-          builder.offspring("p" + i, mother, random.nextInt(2) == 0 ? mother : random.nextInt(i));
-        }
-      }
-      pedigree = builder.build();
-      List<List<Measurement>> measured = List.of(new ArrayList<>(), new ArrayList<>());
-      List<List<Object>> units = List.of(new ArrayList<>(), new ArrayList<>());
-      for (int plant = 2; plant < 30; plant++) {
-        boolean lacks = plant % 3 == 0;
-        if (lacks) {
-          lackingFirst.add(plant);
-        }
-        for (int fruit = 0; fruit < 1 + plant % 3; fruit++) {
-          for (int t = lacks ? 1 : 0; t < 2; t++) {
-            double weight = 1 + (plant + fruit * t) % 3;
-            Map<String, String> season = Map.of("season", "s" + plant % 2);
-            measured
-                .get(t)
-                .add(new Measurement(plant, 5 + random.nextGaussian(), weight, season, Map.of()));
-            units.get(t).add(plant * 10 + fruit);
-          }
-        }
-      }
-      Components[] components = {new Components(.8, .3, 1.2), new Components(2, .5, .7)};
-      for (int t = 0; t < 2; t++) {
-        parts.add(
-            new JointModel.Part(
-                BreedingModel.of(pedigree, measured.get(t)), components[t], units.get(t)));
-      }
-    }
-
-    List<BreedingValues> values() {
-      return JointModel.values(parts, correlations).value().orElseThrow();
-    }
-
-    Path writeRecords(Path folder) throws IOException {
-      List<String> lines = new ArrayList<>(List.of("trait,plant,fruit,value,weight,season"));
-      for (int t = 0; t < 2; t++) {
-        List<Measurement> measured = parts.get(t).model().measurements();
-        for (int i = 0; i < measured.size(); i++) {
-          Measurement m = measured.get(i);
-          lines.add(
-              (t + 1)
-                  + ","
-                  + (m.plant() + 1)
-                  + ","
-                  + parts.get(t).units().get(i)
-                  + ","
-                  + m.value()
-                  + ","
-                  + m.weight()
-                  + ","
-                  + m.factors().get("season"));
-        }
-      }
-      return Files.write(folder.resolve("records.csv"), lines);
-    }
-
-    Path writeKinship(Path folder) throws IOException {
-      double[][] kin = new double[pedigree.size()][pedigree.size()];
-      for (int i = 0; i < kin.length; i++) {
-        for (int j = 0; j < kin.length; j++) {
-          kin[i][j] = 2 * pedigree.coancestry(i, j);
-        }
-      }
-      return Files.write(
-          folder.resolve("kinship.csv"), Arrays.stream(kin).map(Garden::line).toList());
-    }
-
-    Path writeTraits(Path folder) throws IOException {
-      List<String> lines = new ArrayList<>();
-      for (int t = 0; t < 2; t++) {
-        Components c = parts.get(t).components();
-        lines.add(
-            line(new double[] {c.additive(), c.permanent(), c.residual()})
-                + ","
-                + line(correlations.genetic()[t])
-                + ","
-                + line(correlations.environmental()[t]));
-      }
-      return Files.write(folder.resolve("traits.csv"), lines);
-    }
-
-    private static String line(double[] cells) {
-      return Arrays.stream(cells).mapToObj(Double::toString).collect(Collectors.joining(","));
-    }
-  }
-
-  /** V, and what follows from it, with nothing left out. */
-  private static final class Dense {
-    private final Garden garden;
-    private final List<int[]> rows = new ArrayList<>();
-    private final double[] left;
-    private final double[][] projection;
-
-    Dense(Garden garden) {
-      this.garden = garden;
-      for (int t = 0; t < 2; t++) {
-        for (int i = 0; i < garden.parts.get(t).units().size(); i++) {
-          rows.add(new int[] {t, i});
-        }
-      }
-      int n = rows.size();
-      double[][] v = new double[n][n];
-      double[][] x = new double[n][];
-      double[] y = new double[n];
-      for (int i = 0; i < n; i++) {
-        Measurement one = measurement(i);
-        y[i] = one.value();
-        x[i] = new double[4];
-        x[i][2 * rows.get(i)[0] + ("s1".equals(one.factors().get("season")) ? 1 : 0)] = 1;
-        for (int j = 0; j < n; j++) {
-          v[i][j] = covariance(i, j);
-        }
-      }
-      double[][] vi = inverse(v);
-      double[][] vix = times(vi, x);
-      double[][] square = inverse(times(turned(x), vix));
-      double[][] taken = times(times(vix, square), turned(vix));
-      projection = new double[n][n];
-      for (int i = 0; i < n; i++) {
-        for (int j = 0; j < n; j++) {
-          projection[i][j] = vi[i][j] - taken[i][j];
-        }
-      }
-      left = times(y);
-    }
-
-    private double[] times(double[] y) {
-      return Arrays.stream(projection).mapToDouble(row -> dot(row, y)).toArray();
-    }
-
-    private Measurement measurement(int row) {
-      return garden.parts.get(rows.get(row)[0]).model().measurements().get(rows.get(row)[1]);
-    }
-
-    private double covariance(int i, int j) {
-      int t = rows.get(i)[0];
-      int s = rows.get(j)[0];
-      Measurement one = measurement(i);
-      Measurement other = measurement(j);
-      Components a = garden.parts.get(t).components();
-      Components b = garden.parts.get(s).components();
-      double sum = genetic(t, one.plant(), s, other.plant());
-      double environmental = garden.correlations.environmental()[t][s];
-      if (one.plant() == other.plant()) {
-        sum += environmental * Math.sqrt(a.permanent() * b.permanent());
-      }
-      Object unit = garden.parts.get(t).units().get(rows.get(i)[1]);
-      if (unit.equals(garden.parts.get(s).units().get(rows.get(j)[1]))) {
-        sum +=
-            environmental
-                * Math.sqrt(a.residual() * b.residual())
-                / Math.max(one.weight(), other.weight());
-      }
-      return sum;
-    }
-
-    private double genetic(int t, int one, int s, int other) {
-      Components a = garden.parts.get(t).components();
-      Components b = garden.parts.get(s).components();
-      return garden.correlations.genetic()[t][s]
-          * Math.sqrt(a.additive() * b.additive())
-          * 2
-          * garden.pedigree.coancestry(one, other);
-    }
-
-    private double[] beside(int t, int plant) {
-      double[] made = new double[rows.size()];
-      Arrays.setAll(made, i -> genetic(t, plant, rows.get(i)[0], measurement(i).plant()));
-      return made;
-    }
-
-    double value(int t, int plant) {
-      return dot(beside(t, plant), left);
-    }
-
-    double errorVariance(int t, int plant) {
-      double[] beside = beside(t, plant);
-      return genetic(t, plant, t, plant) - dot(beside, times(beside));
-    }
-
-    private static double dot(double[] one, double[] other) {
-      double sum = 0;
-      for (int i = 0; i < one.length; i++) {
-        sum += one[i] * other[i];
-      }
-      return sum;
-    }
-
-    private static double[][] inverse(double[][] matrix) {
-      boolean[] in = new boolean[matrix.length];
-      Arrays.fill(in, true);
-      return SmallMatrix.inverse(matrix, in);
-    }
-
-    private static double[][] turned(double[][] matrix) {
-      double[][] made = new double[matrix[0].length][matrix.length];
-      for (int i = 0; i < matrix.length; i++) {
-        for (int j = 0; j < matrix[0].length; j++) {
-          made[j][i] = matrix[i][j];
-        }
-      }
-      return made;
-    }
-
-    private static double[][] times(double[][] one, double[][] other) {
-      double[][] columns = turned(other);
-      double[][] made = new double[one.length][columns.length];
-      for (int i = 0; i < one.length; i++) {
-        for (int j = 0; j < columns.length; j++) {
-          made[i][j] = dot(one[i], columns[j]);
-        }
-      }
-      return made;
-    }
   }
 }
