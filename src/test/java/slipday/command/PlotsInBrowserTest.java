@@ -187,7 +187,7 @@ class PlotsInBrowserTest {
         browser.runAsync(
             """
             const done = arguments[arguments.length - 1];
-            axe.run({include: [['#candidates'], ['#generations']]}, {resultTypes: ['violations']}).then(r => done(r.violations
+            axe.run('main', {resultTypes: ['violations']}).then(r => done(r.violations
               .filter(v => v.impact === 'serious' || v.impact === 'critical')
               .map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary).join(' | '))))
             """);

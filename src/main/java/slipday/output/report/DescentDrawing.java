@@ -175,7 +175,9 @@ final class DescentDrawing {
 
   private static void box(Svg svg, Box box, Point corner) {
     if (!box.thing().isEmpty()) {
-      svg.open("a", "href", box.href(), "data-thing", box.thing(), "aria-label", box.label());
+      // Who speaks to the page names a box by what is seen in it, so the label begins with that.
+      String label = String.join(" ", box.text()) + ": " + box.label();
+      svg.open("a", "href", box.href(), "data-thing", box.thing(), "aria-label", label);
     }
     double x = corner.x();
     double y = corner.y();
@@ -193,7 +195,7 @@ final class DescentDrawing {
       String kind = i == 0 ? "name" : "more";
       double baseline = y + (height - box.text().size() * LINE) / 2 + LINE * (i + 0.76);
       svg.open("text", "class", kind, "x", x + width / 2, "y", baseline);
-      svg.text(box.text().get(i)).close();
+      svg.text(box.text().get(i)).close().text(" ");
     }
     if (!box.thing().isEmpty()) {
       svg.close();
