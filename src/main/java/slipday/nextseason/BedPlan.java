@@ -108,6 +108,17 @@ final class BedPlan {
 
   /** The plantings with their beds, and with why where they change it or may not stay. */
   List<Sown> placed() {
+    int[] best = search();
+    Map<Sown, Bed> chosen = new HashMap<>();
+    for (int g = 0; g < groups.size(); g++) {
+      Bed bed = beds.get(best[g]);
+      groups.get(g).of.forEach(s -> chosen.put(s, bed));
+    }
+    return sown.stream().map(s -> placed(s, Optional.ofNullable(chosen.get(s)))).toList();
+  }
+
+  /** For each group the number of its bed. */
+  int[] search() {
     int[] best = groups.stream().mapToInt(g -> beds.indexOf(g.now)).toArray();
     improve(best);
     for (int start = 0; start < beds.size(); start++) {
@@ -116,12 +127,7 @@ final class BedPlan {
       improve(other);
       best = cost(other) < cost(best) - 1e-9 ? other : best;
     }
-    Map<Sown, Bed> chosen = new HashMap<>();
-    for (int g = 0; g < groups.size(); g++) {
-      Bed bed = beds.get(best[g]);
-      groups.get(g).of.forEach(s -> chosen.put(s, bed));
-    }
-    return sown.stream().map(s -> placed(s, Optional.ofNullable(chosen.get(s)))).toList();
+    return best;
   }
 
   private static Sown placed(Sown planting, Optional<Bed> bed) {
@@ -150,12 +156,14 @@ final class BedPlan {
   private boolean move(int[] in, int group) {
     int was = in[group];
     int best = was;
-    double least = cost(in);
+    double most = 1e-9;
     for (int bed = 0; bed < beds.size(); bed++) {
+      double before = of(in, group) + cost(in, was) + cost(in, bed);
       in[group] = bed;
-      double cost = cost(in);
-      if (cost < least - 1e-9) {
-        least = cost;
+      double gain = before - of(in, group) - cost(in, was) - cost(in, bed);
+      in[group] = was;
+      if (bed != was && gain > most) {
+        most = gain;
         best = bed;
       }
     }
@@ -164,13 +172,25 @@ final class BedPlan {
   }
 
   private boolean swap(int[] in, int one, int other) {
-    double before = cost(in);
+    if (in[one] == in[other]) {
+      return false;
+    }
+    double before = both(in, one, other);
     exchange(in, one, other);
-    if (cost(in) < before - 1e-9) {
+    if (both(in, one, other) < before - 1e-9) {
       return true;
     }
     exchange(in, one, other);
     return false;
+  }
+
+  private double both(int[] in, int one, int other) {
+    return of(in, one) + of(in, other) + cost(in, in[one]) + cost(in, in[other]);
+  }
+
+  /** What it costs that a group leaves its bed. */
+  private double of(int[] in, int group) {
+    return beds.get(in[group]).name().equals(groups.get(group).now.name()) ? 0 : MOVED;
   }
 
   private static void exchange(int[] in, int one, int other) {
@@ -179,13 +199,14 @@ final class BedPlan {
     in[other] = kept;
   }
 
-  private double cost(int[] in) {
+  /** Of a whole arrangement; the search reckons only what a move changes. */
+  double cost(int[] in) {
     double cost = 0;
     for (int b = 0; b < beds.size(); b++) {
       cost += cost(in, b);
     }
     for (int g = 0; g < in.length; g++) {
-      cost += beds.get(in[g]).equals(groups.get(g).now) ? 0 : MOVED;
+      cost += of(in, g);
     }
     return cost;
   }
