@@ -49,7 +49,6 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either3;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
 import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.eclipse.lsp4j.services.TextDocumentService;
-import slipday.app.Checked;
 import slipday.finding.Finding;
 import slipday.format.Formatter;
 import slipday.source.Source;
@@ -293,8 +292,7 @@ final class Documents implements TextDocumentService {
         asked ->
             workspace
                 .reckoned(asked.study.plan())
-                .flatMap(Checked::season)
-                .map(season -> hints(new Hints(season), asked, wanted))
+                .map(r -> hints(new Hints(r.season(), r.questions()), asked, wanted))
                 .orElse(List.of()));
   }
 
@@ -314,8 +312,8 @@ final class Documents implements TextDocumentService {
         params.getTextDocument(),
         List.of(),
         asked -> {
-          Optional<Checked> reckoned = workspace.reckoned(asked.study.plan());
-          Mends mends = new Mends(asked.study, reckoned.flatMap(Checked::season));
+          Optional<Workspace.Reckoned> reckoned = workspace.reckoned(asked.study.plan());
+          Mends mends = new Mends(asked.study, reckoned.map(Workspace.Reckoned::season));
           List<Either<Command, CodeAction>> actions = new ArrayList<>();
           for (Finding finding : server.told(asked.study.plan())) {
             if (concerns(finding, asked.source(), params.getRange())) {

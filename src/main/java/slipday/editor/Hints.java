@@ -42,9 +42,12 @@ final class Hints {
   private final Questions questions;
   private final WhyText why;
 
-  Hints(Season season) {
+  /**
+   * @param questions those of the same season
+   */
+  Hints(Season season, Questions questions) {
     this.season = season;
-    this.questions = Questions.of(season.garden(), Optional.of(season), List.of());
+    this.questions = questions;
     this.why = WhyText.of(season.garden().season(), Ink.of(false));
   }
 

@@ -10,7 +10,6 @@ import org.eclipse.lsp4j.Hover;
 import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.Range;
-import slipday.app.Checked;
 import slipday.garden.CropBook;
 import slipday.language.Block;
 import slipday.language.BoundClause;
@@ -82,9 +81,8 @@ final class Hovers {
 
   /** What is worked out about a thing, in short. */
   private String answers(String name) {
-    Optional<Checked> checked = workspace.reckoned(study.plan());
     List<Question> about =
-        checked.flatMap(Hovers::questions).map(q -> q.about(name)).orElse(List.of());
+        workspace.reckoned(study.plan()).map(r -> r.questions().about(name)).orElse(List.of());
     String dates =
         about.stream()
             .filter(q -> q.findings().isEmpty() && !q.answer().isEmpty())
@@ -92,10 +90,6 @@ final class Hovers {
             .map(q -> "- " + q.topic() + ": " + q.answer())
             .collect(Collectors.joining("\n"));
     return "**" + name + "**" + (dates.isEmpty() ? "" : "\n\n" + dates);
-  }
-
-  private static Optional<Questions> questions(Checked checked) {
-    return checked.garden().map(g -> Questions.of(g, checked.season(), List.of()));
   }
 
   /** The record of one tagged fruit, by date. */
@@ -151,14 +145,14 @@ final class Hovers {
 
   /** Why the dates that a planting's clause decides are what they are. */
   private String decided(Block block, Clause clause) {
-    Optional<Checked> checked = workspace.reckoned(study.plan());
-    Optional<Questions> questions = checked.flatMap(Hovers::questions);
+    Optional<Workspace.Reckoned> reckoned = workspace.reckoned(study.plan());
+    Optional<Questions> questions = reckoned.map(Workspace.Reckoned::questions);
     Optional<String> planting = block.head().flatMap(Hints::planting);
     List<String> topics = DECIDES.getOrDefault(clause, List.of());
     if (questions.isEmpty() || planting.isEmpty() || block.declaration() != Declaration.GROW) {
       return "";
     }
-    WhyText why = WhyText.of(checked.get().garden().orElseThrow().season(), Ink.of(false));
+    WhyText why = WhyText.of(reckoned.get().season().garden().season(), Ink.of(false));
     List<String> reasons = new ArrayList<>();
     for (String topic : topics) {
       questions.get().find(planting.get(), topic).map(why::text).ifPresent(reasons::add);

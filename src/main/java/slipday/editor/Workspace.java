@@ -18,6 +18,8 @@ import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
 import slipday.garden.CropBook;
+import slipday.output.Questions;
+import slipday.season.Season;
 
 /** The buffers that are open, and the plans they belong to. */
 final class Workspace {
@@ -31,7 +33,14 @@ final class Workspace {
   private final Map<Path, String> buffers = new HashMap<>();
   private final Map<Path, Study> studies = new HashMap<>();
   private final Map<Path, Path> planOf = new HashMap<>();
-  private final Map<Path, Checked> reckoned = new HashMap<>();
+  private final Map<Path, Reckoned> reckoned = new HashMap<>();
+
+  /** A season and all that can be asked of it. */
+  record Reckoned(Season season, Questions questions) {
+    static Reckoned of(Season season) {
+      return new Reckoned(season, Questions.of(season.garden(), Optional.of(season), List.of()));
+    }
+  }
 
   Workspace(Supplier<LocalDate> today) {
     this.today = today;
@@ -98,16 +107,16 @@ final class Workspace {
       pipeline = pipeline();
     }
     Checked checked = pipeline.check(plan, Where.name(plan));
+    // Here and not when first asked for: an answer to a key is not to wait for it.
+    Optional<Reckoned> season = checked.season().map(Reckoned::of);
     synchronized (this) {
-      if (checked.season().isPresent()) {
-        reckoned.put(plan, checked);
-      }
+      season.ifPresent(s -> reckoned.put(plan, s));
     }
     return checked;
   }
 
   /** The season as it was last reckoned, if ever. */
-  synchronized Optional<Checked> reckoned(Path plan) {
+  synchronized Optional<Reckoned> reckoned(Path plan) {
     return Optional.ofNullable(reckoned.get(plan));
   }
 
