@@ -5,6 +5,7 @@ import java.util.Optional;
 import slipday.finding.Finding;
 import slipday.finding.Level;
 import slipday.garden.Garden;
+import slipday.language.BoundFile;
 import slipday.season.Season;
 import slipday.syntax.SeasonFile;
 
@@ -13,6 +14,7 @@ import slipday.syntax.SeasonFile;
  *
  * @param usable false where the plan's first file could not be read at all
  * @param files every file taken in
+ * @param said what each of the files says, in the same order
  * @param garden empty where text or names are mistaken beyond a garden
  * @param season empty where there are mistakes that would make its dates wrong
  * @param findings all of them, sorted, folded; allowed ones too
@@ -20,6 +22,7 @@ import slipday.syntax.SeasonFile;
 public record Checked(
     boolean usable,
     List<SeasonFile> files,
+    List<BoundFile> said,
     Optional<Garden> garden,
     Optional<Season> season,
     List<Finding> findings) {

@@ -30,6 +30,7 @@ final class Loader {
   private final boolean outsideAllowed;
   private final List<Finding> findings = new ArrayList<>();
   private final List<SeasonFile> files = new ArrayList<>();
+  private final List<BoundFile> each = new ArrayList<>();
   private BoundFile said = BoundFile.EMPTY;
   private final Set<Path> taken = new HashSet<>();
   private final Deque<Path> chain = new ArrayDeque<>();
@@ -40,14 +41,14 @@ final class Loader {
     this.outsideAllowed = outsideAllowed;
   }
 
-  /** The files in the order they were taken in, and what they all say. */
-  record Loaded(List<SeasonFile> files, BoundFile said) {}
+  /** The files in the order they were taken in, and what each says and they all say. */
+  record Loaded(List<SeasonFile> files, List<BoundFile> each, BoundFile said) {}
 
   static Outcome<Loaded> load(FileTexts texts, PlanSource plan, Path path, boolean outsideAllowed) {
     Path root = plan.folder().toAbsolutePath().normalize();
     Loader loader = new Loader(texts, root, outsideAllowed);
     loader.take(plan.first(), path.toAbsolutePath().normalize(), root);
-    Loaded loaded = new Loaded(List.copyOf(loader.files), loader.said);
+    Loaded loaded = new Loaded(List.copyOf(loader.files), List.copyOf(loader.each), loader.said);
     return new Outcome<>(loaded, loader.findings);
   }
 
@@ -59,6 +60,7 @@ final class Loader {
     Outcome<BoundFile> bound = Binder.bind(parsed.value());
     findings.addAll(parsed.findings());
     findings.addAll(bound.findings());
+    each.add(bound.value());
     said = said.and(bound.value());
     for (Block block : bound.value().blocks()) {
       if (block.declaration() == Declaration.INCLUDE && block.head().isPresent()) {

@@ -97,7 +97,7 @@ public final class Pipeline {
   }
 
   private static Checked unusable(List<Finding> findings) {
-    return new Checked(false, List.of(), Optional.empty(), Optional.empty(), findings);
+    return new Checked(false, List.of(), List.of(), Optional.empty(), Optional.empty(), findings);
   }
 
   private Checked check(PlanSource plan, Path path, boolean reckoned) {
@@ -124,7 +124,12 @@ public final class Pipeline {
     }
     findings.sort(Finding.ORDER);
     return new Checked(
-        true, loaded.value().files(), garden.value(), season, Folding.fold(findings));
+        true,
+        loaded.value().files(),
+        loaded.value().each(),
+        garden.value(),
+        season,
+        Folding.fold(findings));
   }
 
   /**

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import slipday.app.Checked;
 import slipday.finding.Finding;
-import slipday.language.Binder;
 import slipday.language.Block;
 import slipday.language.BoundFile;
 import slipday.source.Source;
@@ -29,10 +28,11 @@ record Study(
   static Study of(Path plan, Checked checked) {
     Map<Path, SeasonFile> files = new LinkedHashMap<>();
     Map<Path, BoundFile> said = new LinkedHashMap<>();
-    for (SeasonFile file : checked.files()) {
+    for (int i = 0; i < checked.files().size(); i++) {
+      SeasonFile file = checked.files().get(i);
       Path path = Where.path(file.source());
       files.put(path, file);
-      said.put(path, Binder.bind(file).value());
+      said.put(path, checked.said().get(i));
     }
     boolean across = checked.garden().map(g -> g.season().acrossNewYear()).orElse(false);
     return new Study(plan, checked, files, said, Symbols.of(said.values(), across));
