@@ -28,14 +28,24 @@ public final class BuiltInCrops {
 
   /** Every species and crop that ships with Slipday. */
   public static CropBook book() {
-    return Resolver.crops(blocks()).value();
+    return Kept.BOOK;
   }
 
   /** The blocks of every crop file, in the order of the folder's list. */
   static List<Block> blocks() {
+    return Kept.BLOCKS;
+  }
+
+  /** Read when first needed, and once: the files that ship do not change while we run. */
+  private static final class Kept {
+    static final List<Block> BLOCKS = read();
+    static final CropBook BOOK = Resolver.crops(BLOCKS).value();
+  }
+
+  private static List<Block> read() {
     List<Block> blocks = new ArrayList<>();
     files().forEach(file -> blocks.addAll(bound(SeasonParser.parse(file))));
-    return blocks;
+    return List.copyOf(blocks);
   }
 
   /** The blocks that a plan's words call for, and those that these lean on, in the same order. */

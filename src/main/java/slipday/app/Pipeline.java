@@ -7,6 +7,7 @@ import java.time.zone.ZoneRulesProvider;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import slipday.climate.WeatherRecord;
 import slipday.finding.Finding;
@@ -20,6 +21,7 @@ import slipday.garden.SeasonYear;
 import slipday.garden.Site;
 import slipday.garden.record.Ahead;
 import slipday.language.Block;
+import slipday.language.Declaration;
 import slipday.rules.Checker;
 import slipday.rules.RuleCatalog;
 import slipday.season.Season;
@@ -31,6 +33,9 @@ import slipday.source.Source;
  * mistaken the season is not reckoned, so that one slip gives one message.
  */
 public final class Pipeline {
+  private static final Set<Declaration> OF_CROPS =
+      Set.of(Declaration.SOURCE, Declaration.SPECIES, Declaration.CROP);
+
   private final FileTexts texts;
   private final boolean includesOutside;
   private final LocalDate today;
@@ -78,14 +83,22 @@ public final class Pipeline {
       return new Outcome<>(Optional.empty(), read.findings());
     }
     PlanSource plan = new PlanSource(read.value().get(), folder);
-    List<Block> blocks = new ArrayList<>(BuiltInCrops.blocks());
     return Loader.load(texts, plan, absolute, includesOutside)
         .then(
             loaded -> {
-              blocks.addAll(loaded.said().blocks());
-              Outcome<CropBook> book = Resolver.crops(blocks);
+              Outcome<CropBook> book = crops(loaded.said().blocks());
               return new Outcome<>(Optional.of(book.value()), book.findings());
             });
+  }
+
+  /** The crops that ship, with a plan's own laid over them. */
+  private static Outcome<CropBook> crops(List<Block> plan) {
+    if (plan.stream().noneMatch(b -> OF_CROPS.contains(b.declaration()))) {
+      return new Outcome<>(BuiltInCrops.book(), List.of());
+    }
+    List<Block> blocks = new ArrayList<>(BuiltInCrops.blocks());
+    blocks.addAll(plan);
+    return Resolver.crops(blocks);
   }
 
   private Checked checked(Outcome<Optional<Source>> read, Path path, boolean season) {
