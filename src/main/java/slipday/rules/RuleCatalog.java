@@ -23,6 +23,7 @@ import slipday.rules.pollination.NoPollenForSeed;
 import slipday.rules.pollination.OneSexOnly;
 import slipday.rules.pollination.ParentsDoNotMeet;
 import slipday.rules.pollination.TooFewFlowers;
+import slipday.rules.record.BackcrossToNeitherParent;
 import slipday.rules.record.BitterSeedKept;
 import slipday.rules.record.DownToOneParent;
 import slipday.rules.record.GenerationDoesNotFollow;
@@ -63,6 +64,7 @@ public final class RuleCatalog {
   private static final List<Rule> RULES =
       List.of(
           new AimNotMeasured(),
+          new BackcrossToNeitherParent(),
           new BedOverfull(),
           new BedsOverlap(),
           new BiennialSeed(),
