@@ -101,7 +101,10 @@ public final class Revision {
     List<String> whole = new ArrayList<>(List.of("git", "-C", folder.toString()));
     whole.addAll(command);
     try {
-      Process git = new ProcessBuilder(whole).start();
+      ProcessBuilder builder = new ProcessBuilder(whole);
+      // Its complaints are read, so they must be in the one language that never changes.
+      builder.environment().put("LC_ALL", "C");
+      Process git = builder.start();
       Thread asking = new Thread(() -> ask(git, input));
       asking.start();
       ByteArrayOutputStream complaint = new ByteArrayOutputStream();
@@ -127,7 +130,12 @@ public final class Revision {
         .toString(StandardCharsets.UTF_8)
         .lines()
         .findFirst()
-        .map(l -> "git says: " + l.replaceFirst("^fatal: ", ""));
+        .map(
+            l ->
+                l.contains("not a git repository")
+                    ? "the plan's folder is not kept in git, so there is no earlier plan to take from"
+                        + " it. Two files are compared by `slipday changes OLD NEW`."
+                    : "git says: " + l.replaceFirst("^fatal: ", ""));
   }
 
   private static void ask(Process git, String input) {

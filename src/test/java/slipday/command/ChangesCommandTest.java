@@ -143,6 +143,8 @@ class ChangesCommandTest {
     Files.writeString(elsewhere.resolve("plan.season"), SITE);
     Run run = Run.in(elsewhere, "changes", "--git", "HEAD", "plan.season");
     assertThat(run.exit()).isEqualTo(2);
-    assertThat(run.err()).contains("git says: ");
+    assertThat(run.err())
+        .contains("folder is not kept in git")
+        .contains("`slipday changes OLD NEW`");
   }
 }
