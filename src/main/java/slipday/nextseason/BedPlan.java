@@ -17,6 +17,7 @@ import slipday.garden.Facts;
 import slipday.garden.Garden;
 import slipday.garden.Planting;
 import slipday.garden.Room;
+import slipday.garden.record.Fact;
 import slipday.measure.Range;
 import slipday.measure.Reasoned;
 import slipday.nextseason.NextSeason.Sown;
@@ -47,10 +48,10 @@ final class BedPlan {
   BedPlan(Garden garden, List<Sown> sown) {
     this.garden = garden;
     this.year = garden.season().year() + 1;
-    this.sown = sown;
+    this.sown = sown.stream().map(s -> s.in(stoodLast(garden, s.from()), s.why())).toList();
     this.beds = garden.beds();
     Map<String, List<Sown>> together = new LinkedHashMap<>();
-    sown.stream()
+    this.sown.stream()
         .filter(s -> s.bed().isPresent())
         .forEach(
             s ->
@@ -254,10 +255,33 @@ final class BedPlan {
         crops(garden, bed).stream().map(c -> new Bed.Grew(c, year - 1)));
   }
 
+  /** The bed a planting was moved to as a whole, by the record; else that of the plan. */
+  private static Optional<Bed> stoodLast(Garden garden, Planting planting) {
+    return moves(garden, planting)
+        .filter(m -> m.plants().plant().isEmpty())
+        .reduce((before, after) -> after)
+        .map(Fact.Moved::to)
+        .or(planting::bed);
+  }
+
+  private static Stream<Fact.Moved> moves(Garden garden, Planting planting) {
+    return garden
+        .record()
+        .every(Fact.Moved.class)
+        .filter(m -> m.plants().stand().planting().filter(planting::equals).isPresent());
+  }
+
+  /** Its bed, and those that single plants of it went to. */
+  private static Stream<Bed> stands(Garden garden, Planting planting) {
+    return Stream.concat(
+        stoodLast(garden, planting).stream(),
+        moves(garden, planting).filter(m -> m.plants().plant().isPresent()).map(Fact.Moved::to));
+  }
+
   /** What stands in a bed this season. */
   static Set<Crop> crops(Garden garden, Bed bed) {
     return garden.plantings().stream()
-        .filter(p -> p.bed().filter(b -> b.name().equals(bed.name())).isPresent())
+        .filter(p -> stands(garden, p).anyMatch(b -> b.name().equals(bed.name())))
         .map(Planting::crop)
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }

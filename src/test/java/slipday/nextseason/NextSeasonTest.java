@@ -95,6 +95,22 @@ class NextSeasonTest {
   }
 
   @Test
+  void aMovedPlantingIsRotatedFromWhereItStoodLast() {
+    String text = next(HEAD + EMBER + "2026-06-12 moved ember-2024, to west\n").text();
+    assertThat(text).contains("  grew           muskmelon in 2026\n");
+    assertThat(text.split("grew +muskmelon in 2026", -1)).hasSize(2);
+    assertThat(text).contains("grow ember-2024\n  in             east\n");
+    assertThat(text).contains("Moved on from west.");
+  }
+
+  @Test
+  void aMovedPlantTakesItsFamilyToAnotherBed() {
+    String text = next(HEAD + EMBER + "2026-06-12 moved ember-2024 plant 2, to west\n").text();
+    assertThat(text.split("grew +muskmelon in 2026", -1)).hasSize(3);
+    assertThat(text).contains("grow ember-2024\n  in             east\n");
+  }
+
+  @Test
   void whatCanNotMoveStaysAndSaysSo() {
     String small = HEAD.replaceFirst("bed west\n  size 8 m x 2 m", "bed west\n  size 1 m x 1 m");
     NextPlan.Draft draft = next(small + EMBER);
