@@ -21,10 +21,10 @@ import slipday.testing.Golden;
 class MethodsDocTest {
   private static final Path PAGE = Path.of("docs/methods.md");
 
-  /** The last author's name, the year, and what follows up to {@code volume:page} if it does. */
+  /** The author or two authors, the year, and what follows up to {@code volume:page} if it does. */
   private static final Pattern CITED =
       Pattern.compile(
-          "(?<who>\\p{Lu}[\\p{L}'’-]+) (?<year>(?:18|19|20)\\d\\d)(?=[,:;)])"
+          "(?:(?<first>\\p{Lu}[\\p{L}'’-]+) and (?:\\p{Lu}\\.[- ]?)*)?(?<who>\\p{Lu}[\\p{L}'’-]+) (?<year>(?:18|19|20)\\d\\d)(?=[,:;)])"
               + "(?:, (?<where>\\p{Lu}[^,;:()]*? \\d+:\\d+))?");
 
   private static final Pattern MONTH =
@@ -74,8 +74,11 @@ class MethodsDocTest {
     while (cited.find()) {
       if (!MONTH.matcher(cited.group("who")).matches()) {
         String where = cited.group("where") == null ? "" : cited.group("where");
+        String first = cited.group("first") == null ? "" : cited.group("first") + " and ";
         found.merge(
-            cited.group("who") + " " + cited.group("year"), where, (a, b) -> a.isEmpty() ? b : a);
+            first + cited.group("who") + " " + cited.group("year"),
+            where,
+            (a, b) -> a.isEmpty() ? b : a);
       }
     }
     return found;
