@@ -157,13 +157,13 @@ final class BedPlan {
   private boolean move(int[] in, int group) {
     int was = in[group];
     int best = was;
-    double most = 1e-9;
+    double most = 0;
     for (int bed = 0; bed < beds.size(); bed++) {
       double before = of(in, group) + cost(in, was) + cost(in, bed);
       in[group] = bed;
       double gain = before - of(in, group) - cost(in, was) - cost(in, bed);
       in[group] = was;
-      if (bed != was && gain > most) {
+      if (bed != was && gain > Math.max(most, least(before))) {
         most = gain;
         best = bed;
       }
@@ -178,7 +178,7 @@ final class BedPlan {
     }
     double before = both(in, one, other);
     exchange(in, one, other);
-    if (both(in, one, other) < before - 1e-9) {
+    if (before - both(in, one, other) > least(before)) {
       return true;
     }
     exchange(in, one, other);
@@ -187,6 +187,14 @@ final class BedPlan {
 
   private double both(int[] in, int one, int other) {
     return of(in, one) + of(in, other) + cost(in, in[one]) + cost(in, in[other]);
+  }
+
+  /**
+   * The least gain that counts. What is less may be no more than rounding, and a search that takes
+   * rounding for gain can go round for ever.
+   */
+  private static double least(double cost) {
+    return 1e-9 + 1e-14 * cost;
   }
 
   /** What it costs that a group leaves its bed. */

@@ -21,7 +21,7 @@ import slipday.nextseason.NextSeason.Sown;
 class BedPlanProperties {
   private static final List<String> CROPS = List.of("muskmelon", "butternut", "tomato");
 
-  @Property(tries = 40)
+  @Property(tries = 200)
   void noMoveAndNoSwapIsBetterByTheWholeCost(
       @ForAll long seed,
       @ForAll @IntRange(min = 2, max = 6) int beds,
