@@ -81,13 +81,11 @@ final class ClimateAhead {
   }
 
   private Outcome<Optional<WeatherRecord>> read(Site.WeatherFile file) {
-    String planName = file.span().source().name();
-    String prefix = planName.substring(0, planName.lastIndexOf('/') + 1);
-    String planPrefix = plan.first().name();
-    planPrefix = planPrefix.substring(0, planPrefix.lastIndexOf('/') + 1);
-    String below = prefix.startsWith(planPrefix) ? prefix.substring(planPrefix.length()) : "";
+    Source from = file.span().source();
     Outcome<Optional<Source>> text =
-        texts.read(plan.folder().resolve(below + file.path()), prefix + file.path());
+        texts.read(
+            plan.folder().resolve(plan.seenFromPlan(from, file.path())),
+            from.folder() + file.path());
     List<Finding> missing =
         text.findings().stream()
             .map(f -> Finding.error("weather-missing", file.span(), f.message()).withHelp(f.help()))

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +18,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Level;
+import slipday.finding.Nearest;
 import slipday.finding.Outcome;
 import slipday.source.Source;
 
@@ -125,7 +125,7 @@ public final class FileTexts {
       }
       return decoded(Files.readAllBytes(path), name);
     } catch (NoSuchFileException e) {
-      return unusable("There is no file `" + name + "`.", nearest(path, name));
+      return unusable("There is no file `" + name + "`.", help(path, name));
     } catch (IOException e) {
       return unusable("`" + name + "` can't be read: " + e.getMessage() + ".", "");
     }
@@ -147,21 +147,25 @@ public final class FileTexts {
         "A season file is a text of some kilobytes.");
   }
 
-  private static String nearest(Path path, String name) {
-    Path folder = path.toAbsolutePath().normalize().getParent();
-    if (folder == null || !Files.isDirectory(folder)) {
-      return "Look for a slip in the path.";
-    }
-    List<String> names = new ArrayList<>();
-    try (Stream<Path> entries = Files.list(folder)) {
-      entries.map(p -> String.valueOf(p.getFileName())).forEach(names::add);
-    } catch (IOException e) {
-      return "Look for a slip in the path.";
-    }
-    String wanted = String.valueOf(path.getFileName());
-    return slipday.finding.Nearest.to(wanted, names)
-        .map(n -> "Did you mean `" + name.substring(0, name.length() - wanted.length()) + n + "`?")
+  private String help(Path path, String name) {
+    int folder = name.length() - String.valueOf(path.getFileName()).length();
+    return nearest(path)
+        .map(n -> "Did you mean `" + name.substring(0, folder) + n + "`?")
         .orElse("Look for a slip in the path.");
+  }
+
+  /** What is there by the name of a file or folder, or by nearly that. */
+  Optional<String> nearest(Path path) {
+    Path folder = path.toAbsolutePath().normalize().getParent();
+    if (folder == null) {
+      return Optional.empty();
+    }
+    try {
+      List<String> names = in(folder).stream().map(p -> String.valueOf(p.getFileName())).toList();
+      return Nearest.to(String.valueOf(path.getFileName()), names);
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 
   private static Outcome<Optional<Source>> decoded(byte[] bytes, String name) {

@@ -27,6 +27,7 @@ import slipday.syntax.SeasonParser;
 final class Loader {
   private final FileTexts texts;
   private final Path root;
+  private final Path record;
   private final boolean outsideAllowed;
   private final List<Finding> findings = new ArrayList<>();
   private final List<SeasonFile> files = new ArrayList<>();
@@ -35,9 +36,10 @@ final class Loader {
   private final Set<Path> taken = new HashSet<>();
   private final Deque<Path> chain = new ArrayDeque<>();
 
-  private Loader(FileTexts texts, Path root, boolean outsideAllowed) {
+  private Loader(FileTexts texts, Path root, Path record, boolean outsideAllowed) {
     this.texts = texts;
     this.root = root;
+    this.record = record;
     this.outsideAllowed = outsideAllowed;
   }
 
@@ -46,8 +48,9 @@ final class Loader {
 
   static Outcome<Loaded> load(FileTexts texts, PlanSource plan, Path path, boolean outsideAllowed) {
     Path root = plan.folder().toAbsolutePath().normalize();
-    Loader loader = new Loader(texts, root, outsideAllowed);
-    loader.take(plan.first(), path.toAbsolutePath().normalize(), root);
+    Path first = path.toAbsolutePath().normalize();
+    Loader loader = new Loader(texts, root, RecordBook.folder(first), outsideAllowed);
+    loader.take(plan.first(), first, root);
     Loaded loaded = new Loaded(List.copyOf(loader.files), List.copyOf(loader.each), loader.said);
     return new Outcome<>(loaded, loader.findings);
   }
@@ -85,16 +88,17 @@ final class Loader {
               .withHelp("Move it in beside the plan, or run with `--include-outside`."));
       return;
     }
-    String prefix = prefix(from.name());
+    String prefix = from.folder();
     if (texts.isFolder(target)) {
       folder(target, prefix + written, at);
-    } else {
+    } else if (!isRecordToCome(target)) {
       file(target, prefix + written, at);
     }
   }
 
-  private static String prefix(String name) {
-    return name.substring(0, name.lastIndexOf('/') + 1);
+  /** The folder that the first entry makes: nothing is lost where there is none yet. */
+  private boolean isRecordToCome(Path target) {
+    return target.equals(record) && texts.nearest(target).isEmpty();
   }
 
   /** By the path as written, and where it exists by where it really leads. */

@@ -169,7 +169,7 @@ public final class NextPlan {
     for (SeasonFile file : checked.files()) {
       for (Block block : Binder.bind(file).value().blocks()) {
         if (block.declaration() == Declaration.INCLUDE && block.head().isPresent()) {
-          String prefix = prefix(file.source().name());
+          String prefix = file.source().folder();
           include(prefix + block.head().get().text("path"), includes, taken);
         }
       }
@@ -180,9 +180,11 @@ public final class NextPlan {
     String folder = target.endsWith("/") ? target : target + "/";
     List<SeasonFile> inside =
         checked.files().stream()
-            .filter(
-                f -> f.source().name().equals(target) || prefix(f.source().name()).equals(folder))
+            .filter(f -> f.source().name().equals(target) || f.source().folder().equals(folder))
             .toList();
+    if (inside.isEmpty() && !seenFromNext(target).equals("record")) {
+      return;
+    }
     boolean all = inside.stream().allMatch(NextPlan::isRecord);
     if (all) {
       includes.add(seenFromNext(target));
@@ -203,10 +205,6 @@ public final class NextPlan {
     return bound.blocks().isEmpty();
   }
 
-  private static String prefix(String name) {
-    return name.substring(0, name.lastIndexOf('/') + 1);
-  }
-
   /** A file called as the plan is, as a path to be written in the new plan. */
   private String seenFromNext(String name) {
     String below = name.startsWith(plan.prefix()) ? name.substring(plan.prefix().length()) : name;
@@ -216,8 +214,7 @@ public final class NextPlan {
 
   /** The site's weather file; where the site stands in an included file, it lies beside that. */
   private String moved(String path) {
-    String site = checked.garden().orElseThrow().site().span().source().name();
-    return seenFromNext(prefix(site) + path);
+    return seenFromNext(checked.garden().orElseThrow().site().span().source().folder() + path);
   }
 
   /** With what has to be decided above each thing it is about; of other files, under the head. */

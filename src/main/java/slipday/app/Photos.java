@@ -16,19 +16,12 @@ final class Photos {
   }
 
   private static Optional<Finding> missing(Fact.Photo photo, PlanSource plan, FileTexts texts) {
-    String below = folder(photo.span().source().name());
-    String above = folder(plan.first().name());
-    below = below.startsWith(above) ? below.substring(above.length()) : "";
-    if (texts.isFile(plan.folder(), photo.path())
-        || texts.isFile(plan.folder(), below + photo.path())) {
+    String beside = plan.seenFromPlan(photo.span().source(), photo.path());
+    if (texts.isFile(plan.folder(), photo.path()) || texts.isFile(plan.folder(), beside)) {
       return Optional.empty();
     }
     return Optional.of(
         Finding.warning("photo-missing", photo.span(), "There is no photo `" + photo.path() + "`.")
             .withHelp("A path is told from the record's folder or from the plan's."));
-  }
-
-  private static String folder(String name) {
-    return name.substring(0, name.lastIndexOf('/') + 1);
   }
 }

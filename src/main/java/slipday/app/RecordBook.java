@@ -73,6 +73,10 @@ public final class RecordBook {
 
   /** The folder the record lies in, beside the plan. */
   public Path folder() {
+    return folder(plan);
+  }
+
+  static Path folder(Path plan) {
     return plan.resolveSibling("record");
   }
 

@@ -14,6 +14,10 @@ import java.util.Optional;
 
 /** Files of a folder as git keeps them at a revision; git's own program reads them. */
 public final class Revision {
+  private static final String NAME_ONE = "Name a revision of the repository the plan lies in.";
+  private static final String TWO_FILES =
+      "Two files are compared without git: slipday changes OLD NEW.";
+
   private final Path folder;
 
   /**
@@ -27,8 +31,16 @@ public final class Revision {
   public static final class Refused extends Exception {
     private static final long serialVersionUID = 1L;
 
-    Refused(String message) {
+    private final String help;
+
+    Refused(String message, String help) {
       super(message);
+      this.help = help;
+    }
+
+    /** What to do instead. */
+    public String help() {
+      return help;
     }
   }
 
@@ -40,12 +52,12 @@ public final class Revision {
    */
   public FileTexts at(String revision, boolean wholeRepository) throws Refused {
     if (revision.startsWith("-")) {
-      throw new Refused("`" + revision + "` is no revision.");
+      throw new Refused("`" + revision + "` is no revision.", NAME_ONE);
     }
     Path top = Path.of(line("rev-parse", "--show-toplevel"));
     String commit = line("rev-parse", "--verify", "--quiet", revision + "^{commit}");
     if (commit.isEmpty()) {
-      throw new Refused("git knows no revision `" + revision + "` here.");
+      throw new Refused("git knows no revision `" + revision + "` here.", NAME_ONE);
     }
     // The folder as git knows it: behind a symbolic link its path is another.
     String below = wholeRepository ? "" : line("rev-parse", "--show-prefix");
@@ -116,26 +128,23 @@ public final class Revision {
       if (git.waitFor() == 0 || command.contains("--quiet")) {
         return told;
       }
-      throw new Refused(said(complaint).orElse("git could not do it."));
+      throw refused(complaint);
     } catch (IOException e) {
-      throw new Refused("git can't be started; it must be on the PATH.");
+      throw new Refused("git can't be started; it must be on the PATH.", TWO_FILES);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new Refused("git was interrupted.");
+      throw new Refused("git was interrupted.", "Try again.");
     }
   }
 
-  private static Optional<String> said(ByteArrayOutputStream complaint) {
-    return complaint
-        .toString(StandardCharsets.UTF_8)
-        .lines()
-        .findFirst()
-        .map(
-            l ->
-                l.contains("not a git repository")
-                    ? "the plan's folder is not kept in git, so there is no earlier plan to take from"
-                        + " it. Two files are compared by `slipday changes OLD NEW`."
-                    : "git says: " + l.replaceFirst("^fatal: ", ""));
+  private static Refused refused(ByteArrayOutputStream complaint) {
+    Optional<String> said = complaint.toString(StandardCharsets.UTF_8).lines().findFirst();
+    if (said.filter(l -> l.contains("not a git repository")).isPresent()) {
+      return new Refused("the plan's folder is not kept in git.", TWO_FILES);
+    }
+    return new Refused(
+        said.map(l -> "git says: " + l.replaceFirst("^fatal: ", "")).orElse("git could not do it."),
+        NAME_ONE);
   }
 
   private static void ask(Process git, String input) {

@@ -96,8 +96,7 @@ final class ChangesCommand {
       Side side = side(texts, args, streams, plan);
       return new Side(plan + " at " + revision, side.garden(), side.season(), side.findings());
     } catch (Revision.Refused e) {
-      throw new CommandFailure(
-          String.valueOf(e.getMessage()), "Name a revision of the repository the plan lies in.");
+      throw new CommandFailure(String.valueOf(e.getMessage()), e.help());
     }
   }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
-import slipday.finding.Nearest;
 import slipday.source.Span;
 import slipday.syntax.Line;
 import slipday.syntax.Word;
@@ -97,14 +96,11 @@ final class DatedLine {
   private static Finding unknown(Line rest) {
     Optional<UnknownLine.Near> near = UnknownLine.near(RecordClauses.ALL, rest);
     Span place = near.map(n -> UnknownLine.beginning(rest, n.words())).orElse(rest.first().span());
-    List<String> verbs = RecordClauses.ALL.stream().map(Clause::name).toList();
     return Finding.error(
             "unknown-verb",
             place,
             "`" + place.text().replaceAll("\\s+", " ") + "` is nothing the record knows.")
-        .withHelp(
-            near.map(n -> "Did you mean `" + n.clause().name() + "`?")
-                .orElseGet(() -> Nearest.help(rest.first().text(), verbs, "verb")));
+        .withHelp(MeantVerb.help(rest, near));
   }
 
   /** A line that says what a line of the record says, but for its date. */

@@ -1,7 +1,6 @@
 package slipday.output;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import slipday.output.data.BloomData.InFlower;
@@ -11,16 +10,11 @@ import slipday.output.data.EventData;
 final class BloomChart {
   private static final int WIDEST = 60;
 
-  private final LocalDate first;
-  private final int daysAColumn;
-  private final int columns;
+  private final DayScale scale;
   private final int nameWidth;
 
-  private BloomChart(LocalDate first, LocalDate last, int nameWidth) {
-    this.first = first;
-    int days = (int) ChronoUnit.DAYS.between(first, last) + 1;
-    this.daysAColumn = Math.max(1, (days + WIDEST - 1) / WIDEST);
-    this.columns = (days + daysAColumn - 1) / daysAColumn;
+  private BloomChart(DayScale scale, int nameWidth) {
+    this.scale = scale;
     this.nameWidth = nameWidth;
   }
 
@@ -33,7 +27,7 @@ final class BloomChart {
       return "";
     }
     int width = plantings.stream().mapToInt(p -> Lines.width(p.planting())).max().orElse(0);
-    return new BloomChart(first.get(), last.get(), width).text(plantings);
+    return new BloomChart(DayScale.over(first.get(), last.get(), WIDEST), width).text(plantings);
   }
 
   private static Optional<LocalDate> begins(InFlower p) {
@@ -48,39 +42,22 @@ final class BloomChart {
   }
 
   private String text(List<InFlower> plantings) {
-    StringBuilder out = new StringBuilder("  " + " ".repeat(nameWidth) + "  " + months() + "\n");
+    StringBuilder out =
+        new StringBuilder("  " + " ".repeat(nameWidth) + "  " + scale.months() + "\n");
     for (InFlower p : plantings) {
       out.append("  ").append(Lines.padded(p.planting(), nameWidth)).append("  ");
       out.append(bar(p).stripTrailing()).append('\n');
     }
-    String scale = daysAColumn == 1 ? "a day" : daysAColumn + " days";
     out.append("  m males only, # a set still ripens, - too late to ripen; a sign is ")
-        .append(scale)
+        .append(scale.each())
         .append(".\n");
     return out.toString();
   }
 
-  /** The name of each month over the column of its first day. */
-  private String months() {
-    StringBuilder line = new StringBuilder();
-    for (int column = 0; column < columns; column++) {
-      LocalDate from = first.plusDays((long) column * daysAColumn);
-      LocalDate to = from.plusDays(daysAColumn - 1L);
-      boolean begins = from.getDayOfMonth() == 1 || to.getMonthValue() != from.getMonthValue();
-      if (column == 0 || begins) {
-        String name = Days.month(to.getMonthValue());
-        if (line.length() <= column) {
-          line.append(" ".repeat(column - line.length())).append(name).append(' ');
-        }
-      }
-    }
-    return line.toString().stripTrailing();
-  }
-
   private String bar(InFlower p) {
     StringBuilder bar = new StringBuilder();
-    for (int column = 0; column < columns; column++) {
-      bar.append(sign(p, first.plusDays((long) column * daysAColumn)));
+    for (int column = 0; column < scale.signs(); column++) {
+      bar.append(sign(p, scale.day(column)));
     }
     return bar.toString();
   }

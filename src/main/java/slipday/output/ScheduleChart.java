@@ -1,7 +1,6 @@
 package slipday.output;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,23 +25,6 @@ public final class ScheduleChart {
     this.ink = ink;
   }
 
-  /** The days the bars run over. */
-  private record Scale(LocalDate first, int daysASign, int signs) {
-    static Scale over(LocalDate first, LocalDate last) {
-      int days = (int) ChronoUnit.DAYS.between(first, last) + 1;
-      int each = Math.max(1, (days + WIDEST - 1) / WIDEST);
-      return new Scale(first, each, (days + each - 1) / each);
-    }
-
-    LocalDate day(int sign) {
-      return first.plusDays((long) sign * daysASign);
-    }
-
-    boolean covers(int sign, Optional<LocalDate> date) {
-      return date.filter(d -> !d.isBefore(day(sign)) && d.isBefore(day(sign + 1))).isPresent();
-    }
-  }
-
   public String text() {
     StringBuilder out = new StringBuilder();
     out.append(ink.strong(Titles.of("Schedule", data.season()))).append('\n');
@@ -55,11 +37,12 @@ public final class ScheduleChart {
     if (days.isEmpty()) {
       return out.append("\nNothing is grown in this plan.\n").toString();
     }
-    Scale scale = Scale.over(days.get(0).withDayOfMonth(1), days.get(days.size() - 1).plusDays(6));
+    DayScale scale =
+        DayScale.over(days.get(0).withDayOfMonth(1), days.get(days.size() - 1).plusDays(6), WIDEST);
     int names =
         data.plantings().stream().mapToInt(p -> Lines.width(Lines.clean(p.name()))).max().orElse(0);
     names = Math.max(names, "frost".length());
-    out.append('\n').append(" ".repeat(names + 2)).append(months(scale)).append('\n');
+    out.append('\n').append(" ".repeat(names + 2)).append(scale.months()).append('\n');
     for (PlantingDates p : data.plantings()) {
       String name = Lines.clean(p.name());
       out.append(Lines.padded(name, names)).append("  ").append(bar(p, scale)).append('\n');
@@ -71,28 +54,14 @@ public final class ScheduleChart {
     return out.append('\n').append(key(scale)).toString();
   }
 
-  private static String key(Scale scale) {
-    String each = scale.daysASign() == 1 ? "a day" : scale.daysASign() + " days";
+  private static String key(DayScale scale) {
     return Lines.hung(
             "",
             ". raised indoors, - growing, m males only, # a set still ripens, ~ flowers too late to"
                 + " ripen, R ripe, S seed full (X both).")
         + Lines.hung(
-            "", "f frost in 1 year of 10 or more, F in half of them. A sign is " + each + ".");
-  }
-
-  private static String months(Scale scale) {
-    StringBuilder line = new StringBuilder();
-    for (int sign = 0; sign < scale.signs(); sign++) {
-      LocalDate last = scale.day(sign + 1).minusDays(1);
-      boolean begins =
-          scale.day(sign).getDayOfMonth() == 1 || last.getMonth() != scale.day(sign).getMonth();
-      if ((sign == 0 || begins) && line.length() <= sign) {
-        line.append(" ".repeat(sign - line.length()));
-        line.append(Days.month(last.getMonthValue())).append(' ');
-      }
-    }
-    return line.toString().stripTrailing();
+            "",
+            "f frost in 1 year of 10 or more, F in half of them. A sign is " + scale.each() + ".");
   }
 
   private static Optional<LocalDate> usual(PlantingDates p, String event) {
@@ -102,7 +71,7 @@ public final class ScheduleChart {
         .flatMap(EventData::usual);
   }
 
-  private String bar(PlantingDates p, Scale scale) {
+  private String bar(PlantingDates p, DayScale scale) {
     Optional<LocalDate> seed = saved(p) ? usual(p, "seed-ripe") : Optional.empty();
     StringBuilder bar = new StringBuilder();
     for (int sign = 0; sign < scale.signs(); sign++) {
@@ -136,7 +105,7 @@ public final class ScheduleChart {
     return from.filter(d -> !day.isBefore(d)).isPresent();
   }
 
-  private String frost(Scale scale) {
+  private String frost(DayScale scale) {
     StringBuilder line = new StringBuilder();
     for (int sign = 0; sign < scale.signs(); sign++) {
       double risk = risk(scale.day(sign)).orElse(0);

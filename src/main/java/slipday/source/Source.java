@@ -59,6 +59,11 @@ public final class Source {
     return name;
   }
 
+  /** What its name says of its folder, with the slash after it; empty where it says nothing. */
+  public String folder() {
+    return name.substring(0, name.lastIndexOf('/') + 1);
+  }
+
   public String text() {
     return text;
   }

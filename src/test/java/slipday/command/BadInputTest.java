@@ -138,6 +138,18 @@ class BadInputTest {
   }
 
   @Test
+  void theFolderOfTheRecordMayBeYetToCome() throws IOException {
+    write("a.season", SITE + "include \"record\"\n");
+    assertThat(run("check", "a.season").out()).doesNotContain("include-missing");
+    write("b.season", SITE + "include \"diary\"\n");
+    assertThat(run("check", "b.season").out()).contains("There is no file `diary`.");
+    write("recrod/c.season", "");
+    assertThat(run("check", "a.season").out())
+        .contains("There is no file `record`.")
+        .contains("Did you mean `recrod`?");
+  }
+
+  @Test
   void anIncludeFromOutsideTakesLeave() throws IOException {
     write("inner/a.season", SITE + "include \"../beds.season\"\n");
     write("beds.season", "bed x\n");

@@ -145,6 +145,7 @@ class ChangesCommandTest {
     assertThat(run.exit()).isEqualTo(2);
     assertThat(run.err())
         .contains("folder is not kept in git")
-        .contains("`slipday changes OLD NEW`");
+        .contains("slipday changes OLD NEW")
+        .doesNotContain("Name a revision");
   }
 }

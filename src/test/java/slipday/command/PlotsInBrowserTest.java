@@ -6,25 +6,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slipday.output.Hostile;
-import slipday.outside.Browser;
-import slipday.outside.OutsideTools;
 
 /** The plots of candidates and generations as a real browser shows them. */
-class PlotsInBrowserTest {
-  /** When the recorded year is over. */
-  private static final Map<String, String> AFTER = Map.of("SOURCE_DATE_EPOCH", "1830000000");
-
+class PlotsInBrowserTest extends InBrowser {
   private static final String MEASURED =
       """
 
@@ -43,59 +32,15 @@ class PlotsInBrowserTest {
       2026-09-01 fault 2A, cracked
       """;
 
-  @TempDir static Path folder;
-  private static Browser browser;
   private static Path page;
   private static Path hostile;
 
   @BeforeAll
   static void writeThePages() throws IOException {
-    browser = Browser.start();
     page = written("plans/tern-hollow/recorded.season", "page.html");
     Path plan = folder.resolve("hostile.season");
     Files.writeString(plan, Hostile.PLAN + MEASURED);
     hostile = written(plan.toString(), "hostile.html");
-  }
-
-  private static Path written(String plan, String name) throws IOException {
-    Run run = Run.in(Path.of(""), new byte[0], AFTER, false, "report", plan);
-    assertThat(run.exit()).as(run.err()).isNotEqualTo(Exit.UNUSABLE);
-    return Files.writeString(folder.resolve(name), run.out());
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void light() {
-    browser.resize(1280, 900);
-    browser.dark(false);
-  }
-
-  private static void nothingIsAmiss() {
-    assertThat(browser.complaints()).isEmpty();
-    assertThat(browser.requests()).isNotEmpty().allMatch(url -> url.matches("(file|data):.*"));
-  }
-
-  private static String text(String selector) {
-    return browser.run("return document.querySelector(arguments[0]).innerText", selector).asText();
-  }
-
-  private static void tap(String selector, double aside) {
-    JsonNode at =
-        browser.run(
-            """
-            const sign = document.querySelector(arguments[0]);
-            sign.scrollIntoView({block: 'center', behavior: 'instant'});
-            const box = sign.getBoundingClientRect();
-            return [box.left + box.width / 2, box.top + box.height / 2]
-            """,
-            selector);
-    browser.tap(at.get(0).asDouble() + aside, at.get(1).asDouble());
   }
 
   @Test
@@ -182,22 +127,7 @@ class PlotsInBrowserTest {
     browser.dark(dark);
     browser.open(page);
     browser.run("document.querySelectorAll('details').forEach(d => d.open = true)");
-    browser.run(OutsideTools.axe());
-    JsonNode found =
-        browser.runAsync(
-            """
-            const done = arguments[arguments.length - 1];
-            axe.run('main', {resultTypes: ['violations']}).then(r => done(r.violations
-              .filter(v => v.impact === 'serious' || v.impact === 'critical')
-              .map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary).join(' | '))))
-            """);
-    assertThat(strings(found)).isEmpty();
-  }
-
-  private static List<String> strings(JsonNode array) {
-    List<String> strings = new ArrayList<>();
-    array.forEach(n -> strings.add(n.asText()));
-    return strings;
+    assertThat(barriers()).isEmpty();
   }
 
   @ParameterizedTest

@@ -6,31 +6,21 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slipday.output.Hostile;
 import slipday.outside.Browser;
-import slipday.outside.OutsideTools;
 
 /** The page as a real browser shows it. */
-class ReportInBrowserTest {
+class ReportInBrowserTest extends InBrowser {
   private static final List<String> SECTIONS =
       List.of("season", "pollination", "fruit", "garden", "seed", "descent", "findings", "text");
 
-  /** When the recorded year is over. */
-  private static final Map<String, String> DECEMBER = Map.of("SOURCE_DATE_EPOCH", "1830000000");
-
-  @TempDir static Path folder;
-  private static Browser browser;
   private static Path page;
   private static Path planned;
   private static Path muddle;
@@ -38,37 +28,12 @@ class ReportInBrowserTest {
 
   @BeforeAll
   static void writeThePages() throws IOException {
-    browser = Browser.start();
-    page = written("plans/tern-hollow/recorded.season", "page.html", "2026-07-20");
-    planned = written("plans/tern-hollow/plan.season", "planned.html", "2026-07-08");
-    muddle = written("plans/tern-hollow/muddle.season", "muddle.html", "2026-07-08");
+    page = written("plans/tern-hollow/recorded.season", "page.html", "--date", "2026-07-20");
+    planned = written("plans/tern-hollow/plan.season", "planned.html", "--date", "2026-07-08");
+    muddle = written("plans/tern-hollow/muddle.season", "muddle.html", "--date", "2026-07-08");
     Path plan = folder.resolve("hostile.season");
     Files.writeString(plan, Hostile.PLAN);
-    hostile = written(plan.toString(), "hostile.html", "2026-07-08");
-  }
-
-  private static Path written(String plan, String name, String day) throws IOException {
-    Run run = Run.in(Path.of(""), new byte[0], DECEMBER, false, "report", plan, "--date", day);
-    assertThat(run.exit()).as(run.err()).isNotEqualTo(Exit.UNUSABLE);
-    return Files.writeString(folder.resolve(name), run.out());
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void light() {
-    browser.resize(1280, 900);
-    browser.dark(false);
-  }
-
-  private static void nothingIsAmiss() {
-    assertThat(browser.complaints()).isEmpty();
-    assertThat(browser.requests()).isNotEmpty().allMatch(url -> url.matches("(file|data):.*"));
+    hostile = written(plan.toString(), "hostile.html", "--date", "2026-07-08");
   }
 
   @Test
@@ -162,10 +127,6 @@ class ReportInBrowserTest {
         """);
   }
 
-  private static String text(String selector) {
-    return browser.run("return document.querySelector(arguments[0]).innerText", selector).asText();
-  }
-
   @Test
   void theKeysReachEverythingAndCloseWhatTheyOpened() {
     browser.open(muddle);
@@ -215,22 +176,7 @@ class ReportInBrowserTest {
     browser.dark(dark);
     browser.open(muddle);
     browser.run("document.querySelector('.row').click()");
-    browser.run(OutsideTools.axe());
-    JsonNode found =
-        browser.runAsync(
-            """
-            const done = arguments[arguments.length - 1];
-            axe.run(document, {resultTypes: ['violations']}).then(r => done(r.violations
-              .filter(v => v.impact === 'serious' || v.impact === 'critical')
-              .map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 160) + ' ' + n.failureSummary).join(' | '))))
-            """);
-    assertThat(strings(found)).isEmpty();
-  }
-
-  private static List<String> strings(JsonNode array) {
-    List<String> strings = new ArrayList<>();
-    array.forEach(n -> strings.add(n.asText()));
-    return strings;
+    assertThat(barriers()).isEmpty();
   }
 
   @ParameterizedTest
