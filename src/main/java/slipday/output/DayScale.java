@@ -33,7 +33,7 @@ record DayScale(LocalDate first, int daysASign, int signs) {
   String months() {
     StringBuilder line = new StringBuilder();
     for (int sign = 0; sign < signs; sign++) {
-      boolean named = begins(sign) || sign == 0 && !beginsWithin(LABEL);
+      boolean named = begins(sign) || (sign == 0 && !beginsWithin(LABEL));
       if (named && line.length() <= sign) {
         line.append(" ".repeat(sign - line.length()));
         line.append(Days.month(last(sign).getMonthValue())).append(' ');
