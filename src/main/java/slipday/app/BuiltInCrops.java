@@ -49,7 +49,8 @@ public final class BuiltInCrops {
   }
 
   /** The blocks that a plan's words call for, and those that these lean on, in the same order. */
-  static List<Block> neededBy(CropParts crops, List<SeasonFile> plan) {
+  static List<Block> neededBy(List<SeasonFile> plan) {
+    CropParts crops = parts();
     Set<String> names = new HashSet<>();
     for (SeasonFile file : plan) {
       for (Line line : file.lines()) {
@@ -67,8 +68,13 @@ public final class BuiltInCrops {
     return blocks;
   }
 
+  /** The crop files cut into parts; a plan is read with these alone, without the whole book. */
   static CropParts parts() {
-    return new CropParts(files());
+    return Cut.PARTS;
+  }
+
+  private static final class Cut {
+    static final CropParts PARTS = new CropParts(files());
   }
 
   private static List<Block> bound(Outcome<SeasonFile> parsed) {

@@ -25,13 +25,13 @@ final class ClimateAhead {
   private @Nullable WeatherBegun weatherBegun;
 
   private record WeatherBegun(
-      Site.WeatherFile file, Aside<Outcome<Optional<WeatherRecord>>> weather) {}
+      Site.WeatherFile file, Meanwhile<Outcome<Optional<WeatherRecord>>> weather) {}
 
   private record Begun(
       Site site,
       SeasonYear season,
-      Aside<Outcome<Optional<WeatherRecord>>> weather,
-      Aside<Climate> climate) {}
+      Meanwhile<Outcome<Optional<WeatherRecord>>> weather,
+      Meanwhile<Climate> climate) {}
 
   ClimateAhead(FileTexts texts, PlanSource plan) {
     this.texts = texts;
@@ -40,20 +40,21 @@ final class ClimateAhead {
 
   /** Begins to read the file, before the site is known in whole. */
   void beginWeather(Site.WeatherFile file) {
-    weatherBegun = new WeatherBegun(file, Aside.begin(() -> read(file)));
+    weatherBegun = new WeatherBegun(file, Meanwhile.begin(() -> read(file)));
   }
 
   void begin(SeasonYear season, Site site) {
-    begun = begun(season, site);
+    of(season, site);
   }
 
   private Begun begun(SeasonYear season, Site site) {
     WeatherBegun known = weatherBegun;
-    Aside<Outcome<Optional<WeatherRecord>>> weather =
+    Meanwhile<Outcome<Optional<WeatherRecord>>> weather =
         known != null && site.weather().filter(known.file::equals).isPresent()
             ? known.weather
-            : Aside.later(() -> read(site));
-    Aside<Climate> climate = Aside.begin(() -> SiteClimate.of(site, season, weather.get().value()));
+            : Meanwhile.later(() -> read(site));
+    Meanwhile<Climate> climate =
+        Meanwhile.begin(() -> SiteClimate.of(site, season, weather.get().value()));
     return new Begun(site, season, weather, climate);
   }
 

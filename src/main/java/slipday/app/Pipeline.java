@@ -114,8 +114,7 @@ public final class Pipeline {
   }
 
   private Checked check(PlanSource plan, Path path, boolean reckoned) {
-    Aside<CropParts> crops = Aside.later(BuiltInCrops::parts);
-    Aside.begin(() -> madeReady(crops, reckoned));
+    Meanwhile.begin(() -> madeReady(reckoned));
     Outcome<Loader.Loaded> loaded = Loader.load(texts, plan, path, includesOutside);
     List<Finding> findings = new ArrayList<>(loaded.findings());
     ClimateAhead climate = new ClimateAhead(texts, plan);
@@ -123,7 +122,7 @@ public final class Pipeline {
       Resolver.weather(loaded.value().said()).ifPresent(climate::beginWeather);
     }
     Outcome<Optional<Garden>> garden =
-        garden(crops.get(), loaded.value(), reckoned ? climate::begin : (season, site) -> {});
+        garden(loaded.value(), reckoned ? climate::begin : (season, site) -> {});
     findings.addAll(garden.findings());
     boolean sound = findings.stream().noneMatch(f -> f.level() == Level.ERROR);
     Optional<Season> season = Optional.empty();
@@ -151,8 +150,8 @@ public final class Pipeline {
    *
    * @return the number of zones and rules
    */
-  private static int madeReady(Aside<CropParts> crops, boolean reckoned) {
-    crops.get();
+  private static int madeReady(boolean reckoned) {
+    BuiltInCrops.parts();
     int zones = ZoneRulesProvider.getAvailableZoneIds().size();
     return zones + (reckoned ? RuleCatalog.rules().size() : 0);
   }
@@ -175,9 +174,9 @@ public final class Pipeline {
    * may be any.
    */
   private static Outcome<Optional<Garden>> garden(
-      CropParts crops, Loader.Loaded plan, BiConsumer<SeasonYear, Site> found) {
+      Loader.Loaded plan, BiConsumer<SeasonYear, Site> found) {
     Outcome<Optional<Garden>> garden =
-        Resolver.resolve(BuiltInCrops.neededBy(crops, plan.files()), plan.said(), found);
+        Resolver.resolve(BuiltInCrops.neededBy(plan.files()), plan.said(), found);
     return garden.findings().isEmpty()
         ? garden
         : Resolver.resolve(BuiltInCrops.blocks(), plan.said(), found);

@@ -20,10 +20,10 @@ final class SheetCommand {
             "lines and no fills, for waterproof paper, A4 or Letter.")
         .plan()
         .option(PageOutput.OPTION, "FILE", PageOutput.SAYS)
-        .option("--week", "DAY", "The week's first day, as 2026-07-05; today if none is named.")
+        .option("--week", "DAY", "The week's first day, as 2026-07-06; today if none is named.")
         .forms("html or json.", Form.HTML, Form.JSON)
         .examples(
-            "slipday sheet plan.season --week 2026-07-05 -o week.html",
+            "slipday sheet plan.season --week 2026-07-06 -o week.html",
             "slipday sheet plan.season --format json")
         .runs(args -> run(args, streams));
   }

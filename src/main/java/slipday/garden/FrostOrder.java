@@ -13,7 +13,10 @@ import slipday.language.Value;
 /** Whether the frost dates a site states follow one another as a season does. */
 final class FrostOrder {
   private static final int YEAR = 366;
-  private static final int LEAP = 2027;
+
+  /** Any leap year: 29 February is a day of it. */
+  private static final int LEAP = 2028;
+
   private static final double HALF = 0.5;
 
   private final List<Finding> findings;
@@ -36,7 +39,8 @@ final class FrostOrder {
               .also(first.get().span(), "the first of autumn")
               .withHelp(
                   south
-                      ? "South of the equator spring is from September on, and autumn from March on."
+                      ? "South of the equator spring is from September on, and autumn from March"
+                          + " on."
                       : "`last frost` is the one in spring, `first frost` the one in autumn."));
       return;
     }

@@ -31,8 +31,7 @@ class CropPartsTest {
   void theFactsOfOneCropAreTheSameAsWithAll(String name) {
     SeasonFile plan =
         SeasonParser.parse(Source.of("plan.season", "line x\n  is a " + name + "\n")).value();
-    Outcome<CropBook> part =
-        Resolver.crops(BuiltInCrops.neededBy(BuiltInCrops.parts(), List.of(plan)));
+    Outcome<CropBook> part = Resolver.crops(BuiltInCrops.neededBy(List.of(plan)));
     assertThat(part.findings()).isEmpty();
     if (ALL.crops().containsKey(name)) {
       Crop whole = ALL.crops().get(name);

@@ -2,10 +2,14 @@ package slipday.architecture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What no text of the project says. Each pattern is put together so as not to match itself. */
@@ -41,6 +45,15 @@ class RepositoryTest {
   @Test
   void noTextNamesAPlaceOnSomeMachine() {
     assertThat(found(MACHINE_PATH)).isEmpty();
+  }
+
+  @Test
+  void whatIsRunByItsNameMayBeRun() throws IOException {
+    for (String folder : List.of(".ci", "src/dist/bin")) {
+      try (Stream<Path> files = Files.list(Path.of(folder))) {
+        assertThat(files.filter(f -> !f.toString().endsWith(".bat"))).allMatch(Files::isExecutable);
+      }
+    }
   }
 
   @Test

@@ -7,11 +7,15 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,6 +58,15 @@ class SheetTest {
     return new ObjectMapper()
         .readTree(sheet(plan, "--week", week, "--format", "json").out())
         .get("parts");
+  }
+
+  @Test
+  void theWeekOfTheHelpBeginsOnAMonday() {
+    String help = Run.in(Path.of(""), "sheet", "--help").out();
+    Matcher day = Pattern.compile("20\\d\\d-\\d\\d-\\d\\d").matcher(help);
+    assertThat(day.results().map(d -> LocalDate.parse(d.group()).getDayOfWeek()))
+        .isNotEmpty()
+        .containsOnly(DayOfWeek.MONDAY);
   }
 
   /**

@@ -23,14 +23,14 @@ class ImpossibleStatementsTest {
 
   private static String site(String latitude, String last, String first) {
     return """
-        season %s
+    season %s
 
-        site garden
-          place          45 %s, 147 E
-          time zone      Australia/Hobart
-          last frost     %s
-          first frost    %s
-        """
+    site garden
+      place          45 %s, 147 E
+      time zone      Australia/Hobart
+      last frost     %s
+      first frost    %s
+    """
         .formatted(latitude.equals("S") ? "2026-27" : "2026", latitude, last, first);
   }
 
@@ -40,6 +40,7 @@ class ImpossibleStatementsTest {
       value = {
         "N | 18 May, 1 in 10 after 30 May   | 27 September, 1 in 10 before 14 September",
         "N | 18 May                         | 27 September",
+        "N | 28 February, 10 % after 29 February | 27 September",
         "S | 20 October, 1 in 10 after 5 November | 5 May, 1 in 10 before 18 April",
         "S | 20 December, 1 in 10 after 5 January | 5 March",
       })
@@ -51,12 +52,17 @@ class ImpossibleStatementsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "N | 27 September | 18 May | The last frost of spring comes after the first frost of autumn.",
-        "S | 18 May | 27 September | The last frost of spring comes after the first frost of autumn.",
+        "N | 27 September | 18 May | The last frost of spring comes after the first frost of"
+            + " autumn.",
+        "S | 18 May | 27 September | The last frost of spring comes after the first frost of"
+            + " autumn.",
         "N | 18 May, 1 in 10 after 8 May | 27 September | `8 May` is not later than the usual day.",
-        "N | 18 May | 27 September, 1 in 10 before 30 September | `30 September` is not earlier than the usual day.",
-        "N | 18 May, 50 % after 30 May | 27 September | The odds of frost after `30 May` are more than none and less than half of the years.",
-        "S | 20 October | 5 May, 0 % before 18 April | The odds of frost before `18 April` are more than none and less than half of the years.",
+        "N | 18 May | 27 September, 1 in 10 before 30 September | `30 September` is not earlier"
+            + " than the usual day.",
+        "N | 18 May, 50 % after 30 May | 27 September | The odds of frost after `30 May` are more"
+            + " than none and less than half of the years.",
+        "S | 20 October | 5 May, 0 % before 18 April | The odds of frost before `18 April` are more"
+            + " than none and less than half of the years.",
       })
   void frostDatesOutOfOrderAreTold(String latitude, String last, String first, String message) {
     assertThat(Plans.of(Plans.check(site(latitude, last, first)), "impossible-date"))

@@ -112,7 +112,7 @@ final class Entry {
 
   /**
    * As text: the library's own date properties move an hour on the last days before the clocks go
-   * forward (ical4j 4.2.0, New York, 10 March 2026).
+   * forward (ical4j 4.2.0, New York, 10 March 2027).
    */
   private Property clock(String property, LocalDateTime time) {
     return zoneKnown

@@ -6,14 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
-class AsideTest {
+class MeanwhileTest {
   @Test
   void isDoneOnceHoweverOftenAskedFor() {
     AtomicInteger times = new AtomicInteger();
-    Aside<Integer> begun = Aside.begin(times::incrementAndGet);
+    Meanwhile<Integer> begun = Meanwhile.begin(times::incrementAndGet);
     assertThat(begun.get()).isEqualTo(1);
     assertThat(begun.get()).isEqualTo(1);
-    Aside<Integer> later = Aside.later(times::incrementAndGet);
+    Meanwhile<Integer> later = Meanwhile.later(times::incrementAndGet);
     assertThat(times).hasValue(1);
     assertThat(later.get()).isEqualTo(2);
     assertThat(later.get()).isEqualTo(2);
@@ -22,15 +22,15 @@ class AsideTest {
   @Test
   void aFaultComesOutWhereItIsAskedFor() {
     IllegalStateException fault = new IllegalStateException("broken");
-    Aside<String> aside =
-        Aside.begin(
+    Meanwhile<String> meanwhile =
+        Meanwhile.begin(
             () -> {
               throw fault;
             });
-    assertThatThrownBy(aside::get).isSameAs(fault);
+    assertThatThrownBy(meanwhile::get).isSameAs(fault);
     StackOverflowError tooDeep = new StackOverflowError();
-    Aside<String> deep =
-        Aside.begin(
+    Meanwhile<String> deep =
+        Meanwhile.begin(
             () -> {
               throw tooDeep;
             });
@@ -39,9 +39,9 @@ class AsideTest {
 
   @Test
   void anInterruptionIsKeptForTheAsker() {
-    Aside<String> aside = Aside.begin(() -> "done");
+    Meanwhile<String> meanwhile = Meanwhile.begin(() -> "done");
     Thread.currentThread().interrupt();
-    assertThat(aside.get()).isEqualTo("done");
+    assertThat(meanwhile.get()).isEqualTo("done");
     assertThat(Thread.interrupted()).isTrue();
   }
 }

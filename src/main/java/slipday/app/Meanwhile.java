@@ -9,27 +9,27 @@ import org.jspecify.annotations.Nullable;
  * Something reckoned on a thread of its own while the asker goes on with what does not need it.
  * What it takes never changes, so that what it gives does not depend on when it is done.
  */
-final class Aside<T> {
+final class Meanwhile<T> {
   private final FutureTask<T> task;
 
-  private Aside(Supplier<T> work) {
+  private Meanwhile(Supplier<T> work) {
     this.task = new FutureTask<>(work::get);
   }
 
   /** Begins at once, unless there is no second processor to do it. */
-  static <T> Aside<T> begin(Supplier<T> work) {
-    Aside<T> aside = new Aside<>(work);
+  static <T> Meanwhile<T> begin(Supplier<T> work) {
+    Meanwhile<T> meanwhile = new Meanwhile<>(work);
     if (Runtime.getRuntime().availableProcessors() > 1) {
-      Thread thread = new Thread(aside.task, "aside");
+      Thread thread = new Thread(meanwhile.task, "meanwhile");
       thread.setDaemon(true);
       thread.start();
     }
-    return aside;
+    return meanwhile;
   }
 
   /** Begins when it is first asked for, on the thread that asks. */
-  static <T> Aside<T> later(Supplier<T> work) {
-    return new Aside<>(work);
+  static <T> Meanwhile<T> later(Supplier<T> work) {
+    return new Meanwhile<>(work);
   }
 
   /** What came of it. Where it has not begun yet, the asker does it. */
