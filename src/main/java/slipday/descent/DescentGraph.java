@@ -2,6 +2,7 @@ package slipday.descent;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import slipday.garden.Garden;
 import slipday.garden.Lot;
 import slipday.garden.record.Fact;
@@ -85,6 +86,14 @@ public record DescentGraph(
       of = List.copyOf(of);
     }
 
+    /** The places of its parents and of what was taken. */
+    List<Integer> seeds() {
+      return IntStream.concat(
+              IntStream.of(seedParent), IntStream.concat(pollenParent.stream(), seed.stream()))
+          .boxed()
+          .toList();
+    }
+
     /** How many of its fruits were tagged. */
     public int tagged() {
       return (int) of.stream().filter(Fruit.class::isInstance).count();
@@ -92,7 +101,7 @@ public record DescentGraph(
   }
 
   /**
-   * @param most nodes there may be
+   * @param most nodes there may be, pollen that nobody knows counted; one taking is there always
    */
   public static DescentGraph of(Garden garden, int most) {
     return new DescentGrouping(garden, most).graph();

@@ -1,7 +1,9 @@
 package slipday.descent;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -119,16 +121,37 @@ final class DescentGrouping {
     return grouped(Grain.LOTS, since);
   }
 
-  /** Of lines the latest takings that there is room for. */
+  /** Of lines the latest takings that there is room for, and the last one in any case. */
   private DescentGraph lines() {
     DescentGraph graph = grouped(Grain.LINES, OptionalInt.empty());
-    int room = most / 3;
-    if (nodes(graph) <= most) {
-      return graph;
+    List<Taking> latest = new ArrayList<>(graph.takings());
+    latest.sort(Comparator.comparing(DescentGrouping::last).reversed());
+    Set<Taking> kept = new HashSet<>();
+    Set<Integer> seeds = new HashSet<>();
+    int nodes = 0;
+    for (Taking taking : latest) {
+      Set<Integer> of = new HashSet<>(taking.seeds());
+      of.removeAll(seeds);
+      nodes += of.size() + 1 + unknown(taking);
+      if (nodes > most && !kept.isEmpty()) {
+        break;
+      }
+      seeds.addAll(of);
+      kept.add(taking);
     }
-    List<Taking> kept =
-        graph.takings().subList(graph.takings().size() - room, graph.takings().size());
-    return numbered(graph, kept, graph.takings().size() - room);
+    List<Taking> drawn = graph.takings().stream().filter(kept::contains).toList();
+    return drawn.size() == latest.size()
+        ? graph
+        : numbered(graph, drawn, latest.size() - drawn.size());
+  }
+
+  private static LocalDate last(Taking taking) {
+    return taking.of().stream().map(Fact::date).max(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  /** Pollen that nobody knows is a node of its own. */
+  private static int unknown(Taking taking) {
+    return taking.pollenParent().isPresent() ? 0 : 1;
   }
 
   private static DescentGraph numbered(DescentGraph graph, List<Taking> kept, int leftOut) {
@@ -156,7 +179,8 @@ final class DescentGrouping {
   }
 
   private static int nodes(DescentGraph graph) {
-    return graph.seeds().size() + graph.takings().size();
+    int unknown = graph.takings().stream().mapToInt(DescentGrouping::unknown).sum();
+    return graph.seeds().size() + graph.takings().size() + unknown;
   }
 
   private DescentGraph grouped(Grain grain, OptionalInt since) {

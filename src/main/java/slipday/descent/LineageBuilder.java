@@ -172,9 +172,7 @@ final class LineageBuilder {
   }
 
   private String ofYear(int year) {
-    return year == season.year()
-        ? ""
-        : " of " + new SeasonYear(year, season.acrossNewYear(), season.span()).label();
+    return year == season.year() ? "" : " of " + season.label(year);
   }
 
   /** One plant of a lot. */

@@ -26,6 +26,15 @@ public record SeasonYear(int year, boolean acrossNewYear, Span span) {
   }
 
   public String label() {
+    return label(year);
+  }
+
+  /**
+   * What another season is called, as this one is.
+   *
+   * @param year it begins in
+   */
+  public String label(int year) {
     return acrossNewYear
         ? year + "-" + String.format(Locale.ROOT, "%02d", (year + 1) % 100)
         : Integer.toString(year);

@@ -15,7 +15,7 @@ import slipday.source.Span;
  * together when it is first read.
  */
 public final class Reason {
-  /** None where the sentence is there from the beginning, or quotes the place. */
+  /** None where the sentence is there from the beginning. */
   private final @Nullable Supplier<String> wording;
 
   private @Nullable String says;
@@ -31,7 +31,7 @@ public final class Reason {
     this.from = List.copyOf(from);
   }
 
-  private Reason(@Nullable Supplier<String> wording, Basis basis, Span place) {
+  private Reason(Supplier<String> wording, Basis basis, Span place) {
     this.wording = wording;
     this.basis = basis;
     this.place = Optional.of(place);
@@ -47,7 +47,7 @@ public final class Reason {
 
   /** What a line of the plan says. */
   public static Reason quoting(Span place) {
-    return new Reason(null, Basis.PLAN, place);
+    return new Reason(place::plainText, Basis.PLAN, place);
   }
 
   public static Reason plan(String says, Span place) {
@@ -84,7 +84,7 @@ public final class Reason {
   public String says() {
     String text = says;
     if (text == null) {
-      text = wording == null ? place.orElseThrow().plainText() : wording.get();
+      text = Objects.requireNonNull(wording).get();
       says = text;
     }
     return text;

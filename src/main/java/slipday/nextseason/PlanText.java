@@ -131,8 +131,8 @@ public final class PlanText {
             "Out of "
                 + outer.called()
                 + " and its record, by `slipday next-season`. It is yours to change. What must be"
-                + " decided is marked `To decide`. Lines that begin like this one are not taken over"
-                + " into the plan after it."));
+                + " decided is marked `To decide`. Lines that begin like this one are not taken"
+                + " over into the plan after it."));
     add(List.of("season " + label()));
     if (!outer.includes().isEmpty()) {
       add(outer.includes().stream().map(p -> "include \"" + p + "\"").toList());
@@ -148,7 +148,7 @@ public final class PlanText {
 
   private String label() {
     SeasonYear season = garden.season();
-    return new SeasonYear(next.year(), season.acrossNewYear(), season.span()).label();
+    return season.label(next.year());
   }
 
   private List<String> siteLine(BoundClause clause) {

@@ -280,7 +280,7 @@ public final class TraitCounter {
 
   private String season(Stand stand) {
     SeasonYear plan = record.seasonYear();
-    return new SeasonYear(stand.year(), plan.acrossNewYear(), plan.span()).label();
+    return plan.label(stand.year());
   }
 
   /** All that stood, less those that died before they could be judged. */

@@ -1,7 +1,6 @@
 package slipday.output;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -16,7 +15,6 @@ import slipday.output.data.DescentData.ParentData;
 
 /** Where a lot, fruit or plant comes from, for people: a tree, and what follows from it. */
 public final class DescentText {
-  private static final int DECIMALS = 4;
   private static final String PARENT = "parent";
 
   private final DescentData data;
@@ -125,8 +123,8 @@ public final class DescentText {
         figure(o.coancestry()) + ", which would be the inbreeding of seed of the two");
   }
 
-  /** As many decimals as tell eight selfings apart; F and 1 − F come to 1, halves to the even. */
+  /** Four decimals, which tell eight selfings apart; F and 1 − F come to 1, halves to the even. */
   private static String figure(BigDecimal share) {
-    return Quantity.plain(share.setScale(DECIMALS, RoundingMode.HALF_EVEN).doubleValue());
+    return Quantity.plain(share.doubleValue());
   }
 }

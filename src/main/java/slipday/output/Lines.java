@@ -110,6 +110,13 @@ public final class Lines {
     return parts.toString();
   }
 
+  /** No longer than so many letters, two or more; the end of a longer text gives way to a mark. */
+  public static String shortened(String text, int most) {
+    return text.codePointCount(0, text.length()) <= most
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, most - 1)) + "…";
+  }
+
   /** {@code 1 error}, {@code 2 errors}. */
   public static String count(long n, String word) {
     return n + " " + word + (n == 1 ? "" : "s");

@@ -58,6 +58,9 @@ public final class Questions {
     questions.name(garden);
     season.ifPresent(questions::season);
     questions.findings(findings);
+    for (Question q : questions.all) {
+      questions.bySubject.computeIfAbsent(q.subject(), s -> new ArrayList<>()).add(q);
+    }
     return questions;
   }
 
@@ -250,9 +253,6 @@ public final class Questions {
   }
 
   public List<Question> about(String subject) {
-    if (bySubject.isEmpty()) {
-      all.forEach(q -> bySubject.computeIfAbsent(q.subject(), s -> new ArrayList<>()).add(q));
-    }
     return List.copyOf(bySubject.getOrDefault(subject, List.of()));
   }
 

@@ -169,9 +169,7 @@ public record Store(List<KeptFruit> fruits, List<Keeping> keeping, Map<Lot, Stri
   private static String name(Subject subject, Plants plants, SeasonYear season) {
     int year = plants.stand().year();
     String name = subject instanceof Fruit fruit ? fruit.tag() : plants.toString();
-    return year == season.year()
-        ? name
-        : name + " of " + new SeasonYear(year, season.acrossNewYear(), season.span()).label();
+    return year == season.year() ? name : name + " of " + season.label(year);
   }
 
   private static Optional<Figures> figures(Fact fact) {

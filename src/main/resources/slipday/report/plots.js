@@ -14,7 +14,6 @@
   /* All signs of a plant, and its row. */
   function light(thing) {
     document.querySelectorAll(".lit").forEach(function (e) { e.classList.remove("lit"); });
-    if (!thing) { return; }
     document.querySelectorAll('.mark[data-thing="' + thing + '"]').forEach(function (e) { e.classList.add("lit"); });
     document.querySelectorAll('.figures [data-thing="' + thing + '"]').forEach(function (e) { e.closest("tr").classList.add("lit"); });
   }

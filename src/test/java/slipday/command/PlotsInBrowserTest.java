@@ -86,7 +86,8 @@ class PlotsInBrowserTest extends InBrowser {
     assertThat(
             browser
                 .run(
-                    "return document.querySelectorAll('#candidates .plots .plot')[0].querySelectorAll('[tabindex=\"0\"]').length")
+                    "return document.querySelectorAll('#candidates .plots"
+                        + " .plot')[0].querySelectorAll('[tabindex=\"0\"]').length")
                 .asInt())
         .as("one stop of Tab for each plot")
         .isEqualTo(1);
@@ -149,12 +150,66 @@ class PlotsInBrowserTest extends InBrowser {
     assertThat(strings(wide)).isEmpty();
   }
 
+  /** What is only of use to a finger or a key goes; what the drawings mean stays. */
+  @Test
+  void onPaperTheDrawingsKeepTheirSignsAndNotes() {
+    browser.open(page);
+    browser.onPaper();
+    JsonNode hidden =
+        browser.run(
+            """
+            const all = '#candidates, #generations';
+            return Array.from(document.querySelectorAll(all)).flatMap(s => Array.from(
+              s.querySelectorAll('.legend *, .plots > figure > *, .plots svg .mark > *, .hint:not(.how)')))
+              .filter(e => e.closest('details') === null && e.tagName !== 'title')
+              .filter(e => getComputedStyle(e).display === 'none')
+              .map(e => e.outerHTML.slice(0, 120))
+            """);
+    assertThat(strings(hidden)).isEmpty();
+    assertThat(
+            browser
+                .run("return document.querySelectorAll('#generations .plot .dot').length")
+                .asInt())
+        .isGreaterThan(20);
+    assertThat(
+            browser.run("return getComputedStyle(document.querySelector('.how')).display").asText())
+        .isEqualTo("none");
+  }
+
+  @Test
+  void theLegendHasEverySign() {
+    browser.open(page);
+    JsonNode signs =
+        browser.run(
+            """
+            return Array.from(document.querySelectorAll('#candidates .legend .mark'))
+              .map(e => e.className + ': ' + e.innerText.trim() + ' ' + e.querySelector('.sign').getAttribute('d'))
+            """);
+    JsonNode drawn =
+        browser.run(
+            """
+            return Array.from(new Set(Array.from(document.querySelectorAll('#candidates .plot .mark'))
+              .map(e => e.getAttribute('class') + ' ' + e.querySelector('.sign').getAttribute('d'))))
+            """);
+    assertThat(strings(signs)).hasSize(4).contains("mark refused: refused M-4 -4 4 4M4 -4 -4 4");
+    assertThat(strings(drawn))
+        .isNotEmpty()
+        .allMatch(
+            d -> {
+              int kind = d.indexOf(' ', "mark ".length());
+              return strings(signs).stream()
+                  .anyMatch(
+                      s -> s.startsWith(d.substring(0, kind)) && s.endsWith(d.substring(kind)));
+            });
+  }
+
   @Test
   void aHostilePlanShowsItsTextAndRunsNothing() {
     browser.open(hostile);
     assertThat(text("#candidates h3")).contains("</script>" + Hostile.SCRIPT);
     browser.run(
-        "document.querySelectorAll('#candidates [data-thing]').forEach(e => e.dispatchEvent(new MouseEvent('click', {bubbles: true})))");
+        "document.querySelectorAll('#candidates [data-thing]').forEach(e => e.dispatchEvent(new"
+            + " MouseEvent('click', {bubbles: true})))");
     assertThat(text("#why")).contains(Hostile.SCRIPT);
     assertThat(browser.run("return document.title").asText()).isNotEqualTo("run");
     assertThat(browser.run("return document.querySelectorAll('img, script').length").asInt())

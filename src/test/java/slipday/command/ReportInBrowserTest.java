@@ -146,7 +146,8 @@ class ReportInBrowserTest extends InBrowser {
     }
     JsonNode missed =
         browser.run(
-            "return window.all.filter(e => !window.reached.has(e)).map(e => e.outerHTML.slice(0, 200))");
+            "return window.all.filter(e => !window.reached.has(e)).map(e => e.outerHTML.slice(0,"
+                + " 200))");
     assertThat(missed).as("not reached").isEmpty();
 
     browser.run("document.querySelector('.row').focus()");
@@ -159,7 +160,8 @@ class ReportInBrowserTest extends InBrowser {
     assertThat(
             browser
                 .run(
-                    "return Array.from(document.querySelectorAll('.row')).indexOf(document.activeElement)")
+                    "return"
+                        + " Array.from(document.querySelectorAll('.row')).indexOf(document.activeElement)")
                 .asInt())
         .isEqualTo(1);
     nothingIsAmiss();
@@ -204,7 +206,8 @@ class ReportInBrowserTest extends InBrowser {
   void aHostilePlanShowsItsTextAndRunsNothing() {
     browser.open(hostile);
     browser.run(
-        "document.querySelectorAll('.row, .go, .garden a').forEach(e => e.dispatchEvent(new MouseEvent('click', {bubbles: true, cancelable: true})))");
+        "document.querySelectorAll('.row, .go, .garden a').forEach(e => e.dispatchEvent(new"
+            + " MouseEvent('click', {bubbles: true, cancelable: true})))");
     assertThat(browser.run("return document.title").asText())
         .contains(Hostile.SCRIPT)
         .isNotEqualTo("run");
@@ -231,10 +234,12 @@ class ReportInBrowserTest extends InBrowser {
           1,
           "fruit",
           4,
+          "candidates",
+          1,
           "garden",
           1,
           "seed",
-          1,
+          2,
           "descent",
           1,
           "findings",
@@ -242,7 +247,7 @@ class ReportInBrowserTest extends InBrowser {
           "text",
           13,
           "all",
-          23);
+          24);
 
   @Test
   void everySectionPrintsOnThePagesItNeeds() {

@@ -6,12 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import slipday.descent.DescentGraph.Grain;
 import slipday.descent.DescentGraph.Seed;
 import slipday.descent.DescentGraph.Taking;
 import slipday.descent.DescentGraph.Way;
 import slipday.garden.Garden;
 import slipday.garden.Lot;
+import slipday.garden.record.Fruit;
 
 /** What a drawing of descent has to draw. */
 class DescentGraphTest {
@@ -110,6 +113,44 @@ class DescentGraphTest {
         .extracting(DescentGraph::line)
         .containsExactlyInAnyOrder("p", "q", "mix");
     assertThat(graph.takings()).allMatch(t -> t.way() != Way.SELFED).isNotEmpty();
+  }
+
+  /** In a season of crosses of lines that were crossed with no other, four nodes for each. */
+  @ParameterizedTest
+  @ValueSource(ints = {22, 23, 29, 30, 60})
+  void crossesOfDistinctLinesKeepToTheLimit(int crosses) {
+    StringBuilder lines = new StringBuilder();
+    List<String> record = new ArrayList<>();
+    for (int i = 0; i < crosses; i++) {
+      for (String line : List.of("a" + i, "b" + i)) {
+        lines.append(
+            "line " + line + "\n  is a butternut\nlot " + line + "-0\n  of " + line + "\n");
+      }
+      String child = "c" + i;
+      lines.append(
+          "line " + child + "\n  is a butternut\n  began 2020, from a" + i + " by b" + i + "\n");
+      String day = "%02d".formatted(1 + i % 28);
+      String month = "%02d".formatted(6 + i / 28);
+      record.add(
+          "2020-"
+              + month
+              + "-"
+              + day
+              + " crossed a"
+              + i
+              + "-0 plant 1 by b"
+              + i
+              + "-0 plant 1, tag T"
+              + i);
+      record.add("2020-10-" + day + " saved T" + i + ", 50 seeds, into c" + i + "-1, of c" + i);
+    }
+    DescentGraph graph = DescentGraph.of(Pedigrees.garden(lines.toString(), record), 90);
+    assertThat(graph.seeds().size() + graph.takings().size()).isBetween(86, 90);
+    assertThat(graph.takings().size() + graph.leftOut()).isEqualTo(crosses);
+    assertThat(graph.takings())
+        .as("the latest")
+        .extracting(t -> ((Fruit) t.of().get(0)).tag())
+        .allMatch(tag -> Integer.parseInt(tag.substring(1)) >= graph.leftOut());
   }
 
   @Test

@@ -150,7 +150,12 @@ public final class Browser implements AutoCloseable {
     Map<String, String> scheme =
         Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light");
     Map<String, String> still = Map.of("name", "prefers-reduced-motion", "value", "reduce");
-    command("Emulation.setEmulatedMedia", Map.of("features", List.of(scheme, still)));
+    command("Emulation.setEmulatedMedia", Map.of("media", "", "features", List.of(scheme, still)));
+  }
+
+  /** With the styles for paper, until light or dark is asked for. */
+  public void onPaper() {
+    command("Emulation.setEmulatedMedia", Map.of("media", "print"));
   }
 
   public void key(String key) {

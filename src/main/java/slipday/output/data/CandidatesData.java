@@ -174,7 +174,7 @@ public record CandidatesData(
         plan,
         SeasonData.of(season),
         found.line().name(),
-        new SeasonYear(found.year(), own.acrossNewYear(), own.span()).label(),
+        own.label(found.year()),
         found.chosen(),
         found.traits().stream().map(CandidatesData::study).toList(),
         found.candidates().stream().map(CandidatesData::candidate).toList(),

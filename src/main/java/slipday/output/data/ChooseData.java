@@ -166,7 +166,7 @@ public record ChooseData(
         plan,
         SeasonData.of(season),
         chosen.candidates().line().name(),
-        new SeasonYear(chosen.candidates().year(), own.acrossNewYear(), own.span()).label(),
+        own.label(chosen.candidates().year()),
         choice(chosen),
         Optional.empty());
   }

@@ -91,7 +91,7 @@ public record NextSeasonData(
     return new NextSeasonData(
         Head.of("next-season"),
         plan,
-        new SeasonYear(next.year(), now.acrossNewYear(), now.span()).label(),
+        now.label(next.year()),
         file,
         next.plantings().stream().map(SownData::of).toList(),
         next.leftOut().stream().map(l -> new LeftOutData(l.name(), l.why())).toList(),

@@ -111,7 +111,7 @@ public record ProgressData(
   private static GenerationGrownData grown(Progress.Grown g, SeasonYear own) {
     return new GenerationGrownData(
         g.generation(),
-        new SeasonYear(g.year(), own.acrossNewYear(), own.span()).label(),
+        own.label(g.year()),
         g.plants(),
         g.fruits(),
         g.mean(),

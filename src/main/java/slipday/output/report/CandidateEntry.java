@@ -15,7 +15,6 @@ import slipday.measure.Ordinals;
 import slipday.measure.Reason;
 import slipday.output.CandidatesText;
 import slipday.output.Lines;
-import slipday.output.report.Template.Raw;
 import slipday.output.report.WhyBook.Item;
 import slipday.output.report.WhyBook.Thing;
 
@@ -92,9 +91,6 @@ record CandidateEntry(
   }
 
   CandidatesView.Row row() {
-    Svg sign = new Svg();
-    sign.open("svg", "viewBox", "-8 -8 16 16", "width", 16, "height", 16, "aria-hidden", "true");
-    sign.leaf("path", "class", "sign", "d", kind().shape()).close();
     String seed =
         candidate.fruits().stream()
             .filter(Candidate.SeedFruit::ofLine)
@@ -107,7 +103,7 @@ record CandidateEntry(
             .orElse(candidate.refused().isPresent() ? "no" : NOTHING);
     return new CandidatesView.Row(
         id,
-        new Raw(sign.toString()),
+        kind().sign(),
         kind().id(),
         rank,
         candidate.name(),
@@ -128,7 +124,7 @@ record CandidateEntry(
   /** All that speaks for and against it, its figures, and its fruits. */
   Thing thing(Candidates found, WhyBook book) {
     List<Item> items = new ArrayList<>();
-    items.add(item("standing", standing(), spoken(found), book));
+    items.add(book.item("standing", standing(), spoken(found)));
     for (Candidates.Study study : studies) {
       Candidate.Figure f = figure(study);
       String answer =
@@ -136,17 +132,14 @@ record CandidateEntry(
               .map(p -> CandidatesText.promise(f, p))
               .orElseGet(() -> study.trait().name() + ": " + shown(study));
       items.add(
-          item(
-              study.trait().name(),
-              after(answer, study.trait().name()),
-              valued(study, found),
-              book));
+          book.item(
+              study.trait().name(), after(answer, study.trait().name()), valued(study, found)));
     }
     List<Trait> traits = studies.stream().map(Candidates.Study::trait).toList();
     for (Candidate.SeedFruit f : candidate.fruits()) {
       String tag = f.fruit().tag();
       String answer = after(CandidatesText.fruit(f, traits), tag);
-      items.add(item("fruit " + tag, answer, List.of(f.fruit().at().reason()), book));
+      items.add(book.item("fruit " + tag, answer, List.of(f.fruit().at().reason())));
     }
     String generation = candidate.generation().map(g -> ", " + g).orElse("");
     String under = found.line().title() + generation + ", a candidate";
@@ -192,9 +185,5 @@ record CandidateEntry(
       reasons.add(new Reason(says, Basis.DERIVED, Optional.empty(), List.of()));
     }
     return reasons;
-  }
-
-  private static Item item(String topic, String answer, List<Reason> because, WhyBook book) {
-    return new Item(Lines.clean(topic), Lines.clean(answer), -1, book.reasons(because), List.of());
   }
 }

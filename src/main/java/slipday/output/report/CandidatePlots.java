@@ -74,9 +74,7 @@ final class CandidatePlots {
   }
 
   private static Side side(Candidates.Study study) {
-    String unit = study.trait().unit().map(u -> ", " + u.word()).orElse("");
-    String wanted = study.wanted().map(a -> " (wanted " + PlotFrame.wanted(a) + ")").orElse("");
-    return new Side(study.trait().name() + unit + wanted, study.wanted());
+    return new Side(PlotFrame.title(study.trait(), study.wanted()), study.wanted());
   }
 
   private static Mark mark(CandidateEntry e, List<Candidates.Study> pair, boolean promised) {
@@ -96,15 +94,13 @@ final class CandidatePlots {
     List<String> notes = new ArrayList<>();
     for (int i = 0; i < pair.size(); i++) {
       if (!drawing.reaches(i)) {
-        String wanted = pair.get(i).wanted().map(PlotFrame::wanted).orElse("");
-        String trait = pair.get(i).trait().name();
-        notes.add("What is wanted of " + trait + ", " + wanted + ", lies beyond the drawing.");
+        notes.add(PlotFrame.beyond(pair.get(i).trait(), pair.get(i).wanted()));
       }
     }
     if (!promised) {
       notes.add(
-          "Shown as measured, corrected: what offspring promise can't be told, so there are no lines"
-              + " of equal worth.");
+          "Shown as measured, corrected: what offspring promise can't be told, so there are no"
+              + " lines of equal worth.");
     } else if (pair.size() == 2 && drawing.drawn().isEmpty()) {
       List<String> idle =
           pair.stream()

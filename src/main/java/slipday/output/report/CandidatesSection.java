@@ -1,8 +1,12 @@
 package slipday.output.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import slipday.choice.Candidates;
 import slipday.choice.Chooser;
 import slipday.choice.Chosen;
@@ -10,7 +14,9 @@ import slipday.choice.Wish;
 import slipday.garden.Garden;
 import slipday.garden.Line;
 import slipday.garden.SeasonYear;
+import slipday.garden.record.FruitStory;
 import slipday.genetics.Answer;
+import slipday.output.report.Template.Raw;
 
 /**
  * Who may be a parent of the next generation, line by line.
@@ -19,17 +25,34 @@ import slipday.genetics.Answer;
  * @param others what there is to say of lines that are not drawn, a sentence each
  */
 record CandidatesSection(List<CandidatesView> lines, List<List<Words.Part>> others) {
+  /** Lines without a goal that are named. */
+  private static final int MOST_NAMED = 12;
+
+  /** What a plant can be on a drawing. */
+  record Sign(String kind, Raw sign, String words) {}
+
   boolean isThere() {
+    return isDrawn() || !others.isEmpty();
+  }
+
+  boolean isDrawn() {
     return !lines.isEmpty();
+  }
+
+  List<Sign> signs() {
+    return Arrays.stream(Mark.Kind.values())
+        .map(k -> new Sign(k.id(), k.sign(), k.words()))
+        .toList();
   }
 
   static CandidatesSection of(Garden garden, WhyBook book) {
     List<CandidatesView> lines = new ArrayList<>();
     List<List<Words.Part>> others = new ArrayList<>();
     SeasonYear own = garden.season();
+    Set<String> aimedAt =
+        garden.goals().stream().map(g -> g.line().name()).collect(Collectors.toSet());
     for (Line line : garden.lines()) {
-      boolean aims = garden.goals().stream().anyMatch(g -> g.line().name().equals(line.name()));
-      if (!aims) {
+      if (!aimedAt.contains(line.name())) {
         continue;
       }
       Answer<Chosen> answer = Chooser.choose(garden, line, Wish.none());
@@ -39,7 +62,7 @@ record CandidatesSection(List<CandidatesView> lines, List<List<Words.Part>> othe
       boolean measured = found.traits().stream().anyMatch(t -> t.aim().isPresent());
       if (measured) {
         String none = answer.refusal().orElse("");
-        String season = new SeasonYear(found.year(), own.acrossNewYear(), own.span()).label();
+        String season = own.label(found.year());
         String prefix = "cp" + lines.size() + "-";
         lines.add(CandidatesView.of(found, season, chosen, none, prefix, book));
       } else if (!found.candidates().isEmpty()) {
@@ -51,6 +74,33 @@ record CandidatesSection(List<CandidatesView> lines, List<List<Words.Part>> othe
                     + " weigh, taste and write it down as the fruit is picked."));
       }
     }
+    goalless(garden, aimedAt).ifPresent(says -> others.add(Words.parts(says)));
     return new CandidatesSection(List.copyOf(lines), List.copyOf(others));
+  }
+
+  /** Lines with marked fruit of this season of which nobody said what is wanted. */
+  private static Optional<String> goalless(Garden garden, Set<String> aimedAt) {
+    Set<String> marked = new LinkedHashSet<>();
+    for (FruitStory story : FruitStory.all(garden.record())) {
+      Line line = story.fruit().seedParent().stand().lot().line();
+      boolean now = story.fruit().year() == garden.season().year();
+      if (now && story.counts() && !aimedAt.contains(line.name())) {
+        marked.add("`" + line.name() + "`");
+      }
+    }
+    if (marked.isEmpty()) {
+      return Optional.empty();
+    }
+    int told = marked.size() <= MOST_NAMED + 1 ? marked.size() : MOST_NAMED;
+    String names = marked.stream().limit(told).collect(Collectors.joining(", "));
+    String more = marked.size() > told ? " and " + (marked.size() - told) + " more" : "";
+    return Optional.of(
+        "The plan sets no goal for "
+            + names
+            + more
+            + ", so nothing of it is drawn. Write what you want into the plan, as `goal "
+            + marked.iterator().next().replace("`", "")
+            + "` and under it `raise sweetness to 13 brix` or whatever matters to you; `slipday"
+            + " candidates` compares the plants without one.");
   }
 }

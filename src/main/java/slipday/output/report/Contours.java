@@ -25,10 +25,9 @@ record Contours(List<Level> levels) {
   record Segment(Point from, Point to) {}
 
   /**
-   * @param shortBy how far from both aims together, as the index counts it; above 0
-   * @param label its figure
+   * @param label how far from both aims together, as the index counts it; above 0
    */
-  record Level(double shortBy, String label, List<Segment> segments) {}
+  record Level(String label, List<Segment> segments) {}
 
   /** A part of the drawing in which nothing bends. */
   private record Cell(double west, double east, double south, double north) {}
@@ -53,7 +52,7 @@ record Contours(List<Level> levels) {
     for (double level : ticks.values()) {
       if (level > least + HAIR && level < most - HAIR) {
         List<Segment> segments = segments(across, up, columns, rows, level);
-        levels.add(new Level(level, ticks.label(level), segments));
+        levels.add(new Level(ticks.label(level), segments));
       }
     }
     return new Contours(List.copyOf(levels));

@@ -91,17 +91,18 @@ final class DescentDrawing {
     }
     lines.forEach(l -> root[root(root, l.from())] = root(root, l.to()));
     Map<Integer, Part> byRoot = new java.util.LinkedHashMap<>();
+    List<Part> partOf = new ArrayList<>();
+    int[] node = new int[boxes.size()];
     for (int i = 0; i < root.length; i++) {
       Part part = byRoot.computeIfAbsent(root(root, i), r -> new Part());
-      part.boxes.put(i, part.layers.node(boxes.get(i).width(), boxes.get(i).height()));
+      node[i] = part.layers.node(boxes.get(i).width(), boxes.get(i).height());
+      part.boxes.put(i, node[i]);
+      partOf.add(part);
     }
     for (int i = 0; i < lines.size(); i++) {
       Line line = lines.get(i);
-      Part part = byRoot.get(root(root, line.from()));
-      if (part != null) {
-        int from = part.boxes.getOrDefault(line.from(), 0);
-        part.lines.put(i, part.layers.edge(from, part.boxes.getOrDefault(line.to(), 0)));
-      }
+      Part part = partOf.get(line.from());
+      part.lines.put(i, part.layers.edge(node[line.from()], node[line.to()]));
     }
     parts.addAll(byRoot.values());
     parts.forEach(p -> p.layers.place());

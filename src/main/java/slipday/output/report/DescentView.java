@@ -43,12 +43,11 @@ record DescentView(List<Raw> drawings, List<String> notes, List<Entry> list, Str
   private static final double NARROW = 336;
   private static final int LONGEST = 30;
 
+  /** Lots without a descent that are named. */
+  private static final int MOST_APART = 20;
+
   /** Seed, or fruit whose seed is not taken yet, and what it is of. */
   record Entry(String thing, String name, String told) {}
-
-  boolean hasDrawings() {
-    return !drawings.isEmpty();
-  }
 
   boolean hasList() {
     return !list.isEmpty();
@@ -113,10 +112,7 @@ record DescentView(List<Raw> drawings, List<String> notes, List<Entry> list, Str
     }
 
     private static String shortened(String text) {
-      String clean = Lines.clean(text);
-      return clean.codePointCount(0, clean.length()) <= LONGEST
-          ? clean
-          : clean.substring(0, clean.offsetByCodePoints(0, LONGEST - 1)) + "…";
+      return Lines.shortened(Lines.clean(text), LONGEST);
     }
 
     private String name(Seed seed) {
@@ -181,15 +177,15 @@ record DescentView(List<Raw> drawings, List<String> notes, List<Entry> list, Str
 
     private Thing several(Seed seed) {
       List<Item> items = new ArrayList<>();
-      generation(seed).ifPresent(g -> items.add(item("generation", g, List.of())));
-      cross(seed).ifPresent(c -> items.add(item("cross", c, List.of(SeedView.NOTATION))));
+      generation(seed).ifPresent(g -> items.add(book.item("generation", g, List.of())));
+      cross(seed).ifPresent(c -> items.add(book.item("cross", c, List.of(SeedView.NOTATION))));
       List<Reason> each = new ArrayList<>();
       for (Lot lot : seed.lots()) {
         Optional<SeedLot> known = Optional.ofNullable(inHand.get(lot.name()));
         String says = "`" + lot.name() + "`" + known.map(l -> ": " + SeedView.left(l)).orElse("");
         each.add(new Reason(says, Basis.PLAN, Optional.of(lot.span()), List.of()));
       }
-      items.add(item("lots", inbreeding(seed), each));
+      items.add(book.item("lots", inbreeding(seed), each));
       return new Thing(
           Lines.clean(name(seed)),
           Lines.count(seed.lots().size(), "lot") + " of one descent, drawn as one",
@@ -216,13 +212,7 @@ record DescentView(List<Raw> drawings, List<String> notes, List<Entry> list, Str
       if (each.isEmpty()) {
         return "none in hand";
       }
-      String low = SeedView.figure(each.get(0));
-      String high = SeedView.figure(each.get(each.size() - 1));
-      return "inbreeding F = " + (low.equals(high) ? low : low + " to " + high);
-    }
-
-    private Item item(String topic, String answer, List<Reason> because) {
-      return new Item(topic, Lines.clean(answer), -1, book.reasons(because), List.of());
+      return "inbreeding " + SeedView.inbreeding(each.get(0), each.get(each.size() - 1));
     }
 
     private void taking(Taking taking) {
@@ -230,8 +220,8 @@ record DescentView(List<Raw> drawings, List<String> notes, List<Entry> list, Str
       String thing = "dt" + place;
       List<Item> items = new ArrayList<>();
       List<Reason> lines = taking.of().stream().map(f -> f.at().reason()).toList();
-      items.add(item("pollinated", fruits(taking), lines));
-      generation(taking).ifPresent(g -> items.add(item("its seed", g, List.of())));
+      items.add(book.item("pollinated", fruits(taking), lines));
+      generation(taking).ifPresent(g -> items.add(book.item("its seed", g, List.of())));
       Thing entered =
           new Thing(
               Lines.clean(fruits(taking)),
@@ -282,8 +272,8 @@ record DescentView(List<Raw> drawings, List<String> notes, List<Entry> list, Str
       if (graph.seeds().stream().anyMatch(s -> s.lots().size() > 1)) {
         notes.add(
             graph.grain() == DescentGraph.Grain.LINES
-                ? "There is too much to draw lot by lot: each box is a line with all its lots, and seed"
-                    + " taken within a line is left out."
+                ? "There is too much to draw lot by lot: each box is a line with all its lots, and"
+                    + " seed taken within a line is left out."
                 : "A box with another behind it stands for several lots of one descent that nothing"
                     + " was grown of yet.");
       }
@@ -311,11 +301,15 @@ record DescentView(List<Raw> drawings, List<String> notes, List<Entry> list, Str
       if (graph.apart().isEmpty()) {
         return "";
       }
-      String names = graph.apart().stream().map(Lot::name).collect(Collectors.joining(", "));
+      int all = graph.apart().size();
+      int told = all <= MOST_APART + 1 ? all : MOST_APART;
+      String names =
+          graph.apart().stream().limit(told).map(Lot::name).collect(Collectors.joining(", "));
       return "Of "
-          + (graph.apart().size() == 1 ? "one lot" : graph.apart().size() + " lots")
+          + (all == 1 ? "one lot" : all + " lots")
           + " neither parents nor offspring are recorded: "
           + Lines.clean(names)
+          + (all > told ? ", and " + (all - told) + " more among the seed in hand" : "")
           + ".";
     }
   }

@@ -130,11 +130,9 @@ final class GardenDrawing {
     ground.layout(bed).blocks().forEach(block -> block(bed, block));
   }
 
+  /** To so many px. */
   private static String shortened(String title, double room) {
-    int letters = (int) (room / LETTER);
-    return title.codePointCount(0, title.length()) <= letters
-        ? title
-        : title.substring(0, title.offsetByCodePoints(0, Math.max(1, letters - 1))) + "…";
+    return Lines.shortened(title, (int) Math.max(2, room / LETTER));
   }
 
   private void link(String thing, String line, String label) {

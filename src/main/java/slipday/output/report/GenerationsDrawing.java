@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import slipday.choice.Progress;
 import slipday.choice.Progress.Each;
 import slipday.choice.Progress.Grown;
+import slipday.output.Lines;
 import slipday.output.ProgressText;
 
 /** One trait of a line over its generations: a column for each as it was grown. */
@@ -65,9 +66,7 @@ final class GenerationsDrawing {
   Svg svg(String label) {
     PlotFrame frame = new PlotFrame(svg, "columns", BOTTOM, BELOW, label);
     Scale y = frame.up(ticks);
-    String unit = trend.trait().unit().map(u -> ", " + u.word()).orElse("");
-    String wanted = trend.wanted().map(a -> " (wanted " + PlotFrame.wanted(a) + ")").orElse("");
-    frame.drawUp(y, trend.trait().name() + unit + wanted);
+    frame.drawUp(y, PlotFrame.title(trend.trait(), trend.wanted()));
     trend.wanted().ifPresent(a -> frame.wantedUp(y, a));
     trend.steps().forEach(s -> step(s, y));
     for (int i = 0; i < columns.size(); i++) {
@@ -177,13 +176,8 @@ final class GenerationsDrawing {
   }
 
   private void label(double x, double below, String text, String kind) {
-    int letters = text.codePointCount(0, text.length());
-    String shown =
-        letters <= MOST_LETTERS
-            ? text
-            : text.substring(0, text.offsetByCodePoints(0, MOST_LETTERS - 1)) + "…";
     svg.open("text", "class", kind, "x", x, "y", BOTTOM + below, "text-anchor", "middle")
-        .text(shown)
+        .text(Lines.shortened(text, MOST_LETTERS))
         .close();
   }
 

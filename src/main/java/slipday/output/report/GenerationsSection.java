@@ -16,7 +16,15 @@ import slipday.garden.Line;
  */
 record GenerationsSection(List<GenerationsView> lines, List<Words.Part> single) {
   boolean isThere() {
+    return isDrawn() || hasSingle();
+  }
+
+  boolean isDrawn() {
     return !lines.isEmpty();
+  }
+
+  boolean hasSingle() {
+    return !single.isEmpty();
   }
 
   static GenerationsSection of(Garden garden, WhyBook book) {
@@ -41,7 +49,7 @@ record GenerationsSection(List<GenerationsView> lines, List<Words.Part> single) 
         ? ""
         : "One generation only was measured of "
             + names.stream().collect(Collectors.joining(", "))
-            + ": keep some of its seed, and grow a few plants of it beside the next, so that gain and"
-            + " weather can be told apart.";
+            + ": keep some of its seed, and grow a few plants of it beside the next, so that gain"
+            + " and weather can be told apart.";
   }
 }

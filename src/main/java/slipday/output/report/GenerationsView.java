@@ -90,7 +90,7 @@ record GenerationsView(
     List<Column> columns = new ArrayList<>();
     List<Row> rows = new ArrayList<>();
     for (Grown g : trend.stands()) {
-      String season = new SeasonYear(g.year(), own.acrossNewYear(), own.span()).label();
+      String season = own.label(g.year());
       Column column = new Column(g, season, prefix + columns.size(), told(g, season, trait));
       columns.add(column);
       rows.add(row(column, trait));
@@ -117,8 +117,7 @@ record GenerationsView(
       notes.add("The last " + drawn.size() + " are drawn.");
     }
     if (!drawing.reaches()) {
-      String wanted = trend.wanted().map(PlotFrame::wanted).orElse("");
-      notes.add("What is wanted, " + wanted + ", lies beyond the drawing.");
+      notes.add(PlotFrame.beyond(trend.trait(), trend.wanted()));
     }
     if (drawn.stream().anyMatch(c -> c.grown().each().size() > GenerationsDrawing.MOST_DOTS)) {
       notes.add(
@@ -183,24 +182,22 @@ record GenerationsView(
         .map(e -> e.plant() + ": " + trait.words(e.mean()) + (e.parent() ? ", seed taken" : ""))
         .forEach(says -> plants.add(Reason.derived(says)));
     String of = Lines.count(g.plants(), "plant") + ", " + Lines.count(g.fruits(), "fruit");
-    items.add(item("mean", trait.words(g.mean()) + " in " + of, plants, book));
+    items.add(book.item("mean", trait.words(g.mean()) + " in " + of, plants));
     items.add(
-        item(
+        book.item(
             "best",
             trait.words(g.bestMean()) + ", " + g.best(),
-            trend.aim().map(a -> Reason.derived("By the goal: " + a + ".")).stream().toList(),
-            book));
+            trend.aim().map(a -> Reason.derived("By the goal: " + a + ".")).stream().toList()));
     items.add(
-        item(
+        book.item(
             "inbreeding",
             "F " + inbreeding(g),
-            List.of(Reason.derived("Mean of its plants, out of their descent.")),
-            book));
+            List.of(Reason.derived("Mean of its plants, out of their descent."))));
     g.differential()
         .ifPresent(
             d ->
                 items.add(
-                    item(
+                    book.item(
                         "chosen by",
                         ProgressText.signed(d, trait),
                         List.of(
@@ -208,11 +205,10 @@ record GenerationsView(
                                 "What the mean of the "
                                     + Lines.count(g.parents(), "plant")
                                     + " that seed was taken from, each counted by its fruits, lies"
-                                    + " above the mean of all.")),
-                        book)));
+                                    + " above the mean of all.")))));
     for (Progress.Step s : trend.steps()) {
       if (s.to().equals(g.generation())) {
-        items.add(item("gain", ProgressText.step(s, trait), told(s), book));
+        items.add(book.item("gain", ProgressText.step(s, trait), told(s)));
       }
     }
     String under = progress.line().title() + ", " + trait.name() + ", " + column.season();
@@ -225,13 +221,9 @@ record GenerationsView(
             .map(
                 g ->
                     Reason.method(
-                        "A difference of means with what season and bed do taken off; the plants are"
-                            + " the sample"));
+                        "A difference of means with what season and bed do taken off; the plants"
+                            + " are the sample"));
     return method.stream().toList();
-  }
-
-  private static Item item(String topic, String answer, List<Reason> because, WhyBook book) {
-    return new Item(topic, Lines.clean(answer), -1, book.reasons(because), List.of());
   }
 
   boolean hasNotes() {

@@ -1,8 +1,10 @@
 package slipday.output.report;
 
 import java.util.Optional;
+import slipday.choice.Trait;
 import slipday.genetics.Aim;
 import slipday.measure.Quantity;
+import slipday.output.Lines;
 
 /** The axes of a plot, and where on them figures are wanted. */
 final class PlotFrame {
@@ -80,7 +82,7 @@ final class PlotFrame {
       text(at, bottom + 15, "middle", x.ticks().label(tick));
     }
     svg.leaf("path", "class", "grid", "d", grid);
-    text(RIGHT, bottom + 30, "end", cut(title) + " →");
+    text(RIGHT, bottom + 30, "end", Lines.shortened(title, MOST_LETTERS) + " →");
   }
 
   void drawUp(Scale y, String title) {
@@ -91,14 +93,7 @@ final class PlotFrame {
       text(LEFT - 7, at + 4, "end", y.ticks().label(tick));
     }
     svg.leaf("path", "class", "grid", "d", grid);
-    text(0, 12, "start", "↑ " + cut(title));
-  }
-
-  private static String cut(String title) {
-    int letters = title.codePointCount(0, title.length());
-    return letters <= MOST_LETTERS
-        ? title
-        : title.substring(0, title.offsetByCodePoints(0, MOST_LETTERS - 1)) + "…";
+    text(0, 12, "start", "↑ " + Lines.shortened(title, MOST_LETTERS));
   }
 
   private void text(double x, double y, String anchor, String text) {
@@ -146,6 +141,19 @@ final class PlotFrame {
           "y2",
           upright ? bottom : at);
     }
+  }
+
+  /** What stands at an axis: a trait, its unit and where it is wanted. */
+  static String title(Trait trait, Optional<Aim> aim) {
+    return trait.name()
+        + trait.unit().map(u -> ", " + u.word()).orElse("")
+        + aim.map(a -> " (wanted " + wanted(a) + ")").orElse("");
+  }
+
+  /** That no axis of the plot reaches to where figures are wanted. */
+  static String beyond(Trait trait, Optional<Aim> aim) {
+    String wanted = aim.map(PlotFrame::wanted).orElse("");
+    return "What is wanted of " + trait.name() + ", " + wanted + ", lies beyond the drawing.";
   }
 
   /** Where figures are wanted, such as {@code 36 or less}. */

@@ -3,10 +3,11 @@ package slipday.output.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import slipday.season.Exposure;
 
 /**
@@ -15,7 +16,7 @@ import slipday.season.Exposure;
  */
 final class Reach {
   /** Sources told one by one; the others are counted. */
-  static final int MOST = 6;
+  private static final int MOST = 6;
 
   private static final Comparator<Exposure> WORST_FIRST =
       Comparator.comparing((Exposure e) -> !e.intoSeed())
@@ -37,19 +38,63 @@ final class Reach {
     return byReceiver.getOrDefault(receiver, List.of());
   }
 
-  /** The names of the worst. */
-  Set<String> worst(String receiver) {
-    Set<String> names = new HashSet<>();
-    for (Exposure e : of(receiver)) {
-      if (names.size() < MOST) {
+  /**
+   * Those told one by one, and the others.
+   *
+   * @param rest is counted; no bitter source is in it whose pollen gets into seed that is kept
+   */
+  record Told(List<Exposure> each, List<Exposure> rest) {
+    Set<String> names() {
+      return Reach.names(each);
+    }
+
+    /** How many others there are, in words; empty where all are told. */
+    String more() {
+      int others = Reach.names(rest).size();
+      if (others == 0) {
+        return "";
+      }
+      List<Exposure> outside =
+          rest.stream().filter(e -> e.source().outsider().isPresent()).toList();
+      List<Exposure> bitter = rest.stream().filter(e -> e.source().isBitter()).toList();
+      String nearest =
+          rest.stream()
+              .flatMap(e -> e.distance().stream())
+              .min(Comparator.naturalOrder())
+              .map(d -> ", the nearest " + Math.round(d) + " m off")
+              .orElse("");
+      return others
+          + " more"
+          + ofThem(bitter, "bitter")
+          + ofThem(outside, "from outside")
+          + nearest;
+    }
+
+    private static String ofThem(List<Exposure> some, String words) {
+      return some.isEmpty() ? "" : ", " + Reach.names(some).size() + " of them " + words;
+    }
+  }
+
+  /**
+   * The worst sources, and all that are bitter and get into seed that is kept, however many.
+   *
+   * @param all pollen that reaches a planting or some of it, the worst first
+   */
+  static Told told(List<Exposure> all) {
+    Set<String> names = new LinkedHashSet<>();
+    int sources = names(all).size();
+    int most = sources == MOST + 1 ? sources : MOST;
+    for (Exposure e : all) {
+      if (names.size() < most || (e.intoSeed() && e.source().isBitter())) {
         names.add(e.source().name());
       }
     }
-    return names;
+    Map<Boolean, List<Exposure>> parted =
+        all.stream().collect(Collectors.partitioningBy(e -> names.contains(e.source().name())));
+    return new Told(parted.getOrDefault(true, List.of()), parted.getOrDefault(false, List.of()));
   }
 
-  /** How many sources reach it. */
-  int sources(String receiver) {
-    return (int) of(receiver).stream().map(e -> e.source().name()).distinct().count();
+  private static Set<String> names(List<Exposure> exposures) {
+    return exposures.stream().map(e -> e.source().name()).collect(Collectors.toSet());
   }
 }

@@ -169,8 +169,7 @@ public final class ReportPage {
     String id = f.because().isEmpty() ? "" : free;
     if (!id.isEmpty()) {
       String line = f.place().map(p -> book.line(p.span())).orElse("");
-      WhyBook.Item item =
-          new WhyBook.Item("rests on", "", -1, book.reasons(f.because()), List.of());
+      WhyBook.Item item = book.item("rests on", "", f.because());
       book.thing(id, new WhyBook.Thing(f.rule(), Lines.clean(f.message()), line, List.of(item)));
     }
     return FindingView.of(f, id, book);

@@ -1,7 +1,5 @@
 package slipday.output.report;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -137,12 +135,7 @@ record SeedView(
     List<Reason> inbreeding = new ArrayList<>(List.of(INBREEDING));
     seed.assumed().forEach(a -> inbreeding.add(Reason.byDefault(a)));
     items.add(
-        new Item(
-            "inbreeding",
-            "F = " + figure(seed.inbreeding()),
-            -1,
-            book.reasons(inbreeding),
-            List.of()));
+        book.item("inbreeding", inbreeding(seed.inbreeding(), seed.inbreeding()), inbreeding));
     List<Reason> reckoning =
         seed.outlook().reckoning().stream()
             .map(s -> new Reason(s, Basis.DERIVED, Optional.empty(), List.of()))
@@ -153,20 +146,14 @@ record SeedView(
             .toList();
     List<Reason> because = new ArrayList<>(reckoning);
     because.addAll(stated);
-    items.add(new Item("germination", coming(seed), -1, book.reasons(because), List.of()));
+    items.add(book.item("germination", coming(seed), because));
     add(items, "seeds", lot.seeds().map(Reasoned::reason), Optional.of(left(seed)), book);
     List<Reason> parents =
         seed.parents().stream()
             .map(s -> new Reason(s, Basis.RECORD, Optional.empty(), List.of()))
             .toList();
     if (!parents.isEmpty()) {
-      items.add(
-          new Item(
-              "parents",
-              Lines.count(parents.size(), "fruit"),
-              -1,
-              book.reasons(parents),
-              List.of()));
+      items.add(book.item("parents", Lines.count(parents.size(), "fruit"), parents));
     }
     return new Thing(
         Lines.clean(lot.name()),
@@ -175,10 +162,11 @@ record SeedView(
         items);
   }
 
-  /** As many decimals as tell eight selfings apart. */
-  static String figure(double inbreeding) {
-    return Quantity.plain(
-        BigDecimal.valueOf(inbreeding).setScale(4, RoundingMode.HALF_EVEN).doubleValue());
+  /** As people write it; four decimals tell eight selfings apart. */
+  static String inbreeding(double least, double most) {
+    String low = Quantity.plain(least);
+    String high = Quantity.plain(most);
+    return "F = " + (low.equals(high) ? low : low + " to " + high);
   }
 
   private static void add(
@@ -187,14 +175,6 @@ record SeedView(
       Optional<Reason> because,
       Optional<String> answer,
       WhyBook book) {
-    if (answer.isPresent()) {
-      items.add(
-          new Item(
-              topic,
-              Lines.clean(answer.get()),
-              -1,
-              book.reasons(because.stream().toList()),
-              List.of()));
-    }
+    answer.ifPresent(a -> items.add(book.item(topic, a, because.stream().toList())));
   }
 }

@@ -62,32 +62,13 @@ record Sheds(List<Shed> list, List<Shared> all) {
     if (all.isEmpty()) {
       return Optional.empty();
     }
-    int told = all.size() == Reach.MOST + 1 ? all.size() : Math.min(Reach.MOST, all.size());
+    Reach.Told told = Reach.told(all);
     List<Source> sources =
-        all.subList(0, told).stream()
+        told.each().stream()
             .map(e -> new Source(e.source().name(), e.source().isBitter(), facts(e)))
             .toList();
     return Optional.of(
-        new Shed(
-            danger,
-            receiver.name(),
-            ids.of(receiver.planting()),
-            sources,
-            all.size() > told ? more(all.subList(told, all.size())) : ""));
-  }
-
-  private static String more(List<Exposure> rest) {
-    long outside = rest.stream().filter(e -> e.source().outsider().isPresent()).count();
-    String nearest =
-        rest.stream()
-            .flatMap(e -> e.distance().stream())
-            .min(Comparator.naturalOrder())
-            .map(d -> ", the nearest " + Math.round(d) + " m off")
-            .orElse("");
-    return rest.size()
-        + " more"
-        + (outside > 0 ? ", " + outside + " of them from outside" : "")
-        + nearest;
+        new Shed(danger, receiver.name(), ids.of(receiver.planting()), sources, told.more()));
   }
 
   private static List<Shared> shared(List<PlantingSeason> plantings, Reach reach) {

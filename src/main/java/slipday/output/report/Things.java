@@ -27,7 +27,7 @@ final class Things {
   /** How the topics of questions on a source of pollen begin. */
   private static final String POLLEN = "pollen-of-";
 
-  /** Findings of one rule on one thing, told one by one. */
+  /** Findings of one rule on one thing of which why is told. */
   private static final int MOST_FINDINGS = 6;
 
   private final WhyBook book;
@@ -58,16 +58,15 @@ final class Things {
   private void planting(PlantingSeason p) {
     Planting planting = p.planting();
     List<Item> items = new ArrayList<>();
-    Set<String> worst = reach.worst(p.name());
+    Reach.Told told = Reach.told(reach.of(p.name()));
+    Set<String> names = told.names();
     for (Question q : questions.about(p.name())) {
-      if (!q.topic().startsWith(POLLEN) || worst.contains(q.topic().substring(POLLEN.length()))) {
+      if (!q.topic().startsWith(POLLEN) || names.contains(q.topic().substring(POLLEN.length()))) {
         items.add(item(q, topic(p, q), at(p, q)));
       }
     }
-    int others = reach.sources(p.name()) - worst.size();
-    if (others > 0) {
-      String counted = others + " more, farther off or less of a danger";
-      items.add(new Item("pollen of others", counted, -1, List.of(), List.of()));
+    if (!told.more().isEmpty()) {
+      items.add(book.item("pollen of others", told.more(), List.of()));
     }
     enter(
         planting, planting.line().title(), planting.name() + ", " + planting.crop().name(), items);
@@ -76,13 +75,9 @@ final class Things {
   private void fruit(MarkedFruit fruit) {
     DateSpread spread = fruit.expected().value();
     int at = (int) Math.round(axis.usual(spread) * 1000);
+    List<Reason> because = List.of(fruit.expected().reason());
     Item item =
-        new Item(
-            fruit.ripens().words(),
-            SeasonView.span(spread, days),
-            at,
-            List.of(book.reason(fruit.expected().reason())),
-            List.of());
+        book.item(fruit.ripens().words(), SeasonView.span(spread, days), at, because, List.of());
     String under = Lines.clean(fruit.planting().name()) + ", a marked fruit";
     String line = book.line(fruit.story().fruit().span());
     book.thing(
@@ -108,11 +103,19 @@ final class Things {
             .toList();
     String said = topic + ": ";
     String answer = q.answer().startsWith(said) ? q.answer().substring(said.length()) : q.answer();
-    int more = q.findings().size() - MOST_FINDINGS;
-    String told = more > 0 ? answer + " And " + more + " more like it." : answer;
-    List<Reason> because =
-        q.because().stream().limit(more > 0 ? MOST_FINDINGS : Long.MAX_VALUE).toList();
-    return new Item(Lines.clean(topic), Lines.clean(told), at, book.reasons(because), years);
+    return book.item(topic, answer + others(q.findings().size()), at, because(q), years);
+  }
+
+  /** How many of a rule's findings are not told beside the first, and why of which is. */
+  private static String others(int findings) {
+    String why = findings > MOST_FINDINGS ? "; why is told of the first " + MOST_FINDINGS : "";
+    return findings < 2 ? "" : " And " + (findings - 1) + " more like it" + why + ".";
+  }
+
+  private static List<Reason> because(Question q) {
+    return q.findings().size() <= MOST_FINDINGS
+        ? q.because()
+        : q.findings().stream().limit(MOST_FINDINGS).flatMap(f -> f.because().stream()).toList();
   }
 
   /** An event or a condition as people read it. */

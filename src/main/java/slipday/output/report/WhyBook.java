@@ -64,6 +64,19 @@ final class WhyBook {
    */
   record Item(String topic, String answer, int at, List<Integer> because, List<Integer> years) {}
 
+  /** Something known of a thing that has no day. */
+  Item item(String topic, String answer, List<Reason> because) {
+    return item(topic, answer, -1, because, List.of());
+  }
+
+  /**
+   * @param at as of an {@link Item}
+   * @param years as of an {@link Item}
+   */
+  Item item(String topic, String answer, int at, List<Reason> because, List<Integer> years) {
+    return new Item(Lines.clean(topic), Lines.clean(answer), at, reasons(because), years);
+  }
+
   /**
    * A reason.
    *
