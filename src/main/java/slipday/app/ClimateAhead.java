@@ -1,5 +1,6 @@
 package slipday.app;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -83,13 +84,11 @@ final class ClimateAhead {
 
   private Outcome<Optional<WeatherRecord>> read(Site.WeatherFile file) {
     Source from = file.span().source();
-    Outcome<Optional<Source>> text =
-        texts.read(
-            plan.folder().resolve(plan.seenFromPlan(from, file.path())),
-            from.folder() + file.path());
+    Path path = plan.folder().resolve(plan.seenFromPlan(from, file.path()));
+    Outcome<Optional<Source>> text = texts.read(path, from.folder() + file.path());
     List<Finding> missing =
         text.findings().stream()
-            .map(f -> Finding.error("weather-missing", file.span(), f.message()).withHelp(f.help()))
+            .map(f -> texts.named("weather-missing", file.span(), path, f))
             .toList();
     return new Outcome<>(text.value(), missing)
         .then(

@@ -21,6 +21,7 @@ import slipday.finding.Level;
 import slipday.finding.Nearest;
 import slipday.finding.Outcome;
 import slipday.source.Source;
+import slipday.source.Span;
 
 /**
  * Texts of files, with a clear finding for each that cannot be used. Buffers that are open in an
@@ -150,8 +151,26 @@ public final class FileTexts {
   private String help(Path path, String name) {
     int folder = name.length() - String.valueOf(path.getFileName()).length();
     return nearest(path)
-        .map(n -> "Did you mean `" + name.substring(0, folder) + n + "`?")
+        .map(n -> Nearest.meant(name.substring(0, folder) + n))
         .orElse("Look for a slip in the path.");
+  }
+
+  /**
+   * What reading a file said, told where a plan names the file. Where the name is nearly that of
+   * another, that one is offered.
+   *
+   * @param at the place in the plan, which holds the file's name
+   */
+  Finding named(String rule, Span at, Path path, Finding said) {
+    Finding finding = Finding.error(rule, at, said.message()).withHelp(said.help());
+    String written = at.text();
+    String name = String.valueOf(path.getFileName());
+    int from = written.lastIndexOf(name);
+    return nearest(path)
+        .filter(near -> from >= 0 && !near.equals(name))
+        .map(near -> written.substring(0, from) + near + written.substring(from + name.length()))
+        .map(finding::writing)
+        .orElse(finding);
   }
 
   /** What is there by the name of a file or folder, or by nearly that. */

@@ -139,7 +139,7 @@ final class Loader {
     }
     Outcome<Optional<Source>> read = texts.read(target, name);
     for (Finding f : read.findings()) {
-      findings.add(Finding.error("include-missing", at, f.message()).withHelp(f.help()));
+      findings.add(texts.named("include-missing", at, target, f));
     }
     read.value()
         .ifPresent(s -> take(s, target, Optional.ofNullable(target.getParent()).orElse(target)));

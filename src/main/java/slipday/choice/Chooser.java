@@ -153,9 +153,7 @@ public final class Chooser {
                 + "` carries the tag `"
                 + tag
                 + "`. "
-                + Nearest.to(tag, tags)
-                    .map(n -> "Did you mean `" + n + "`?")
-                    .orElse("There are: " + String.join(", ", tags) + "."));
+                + Nearest.help(tag, tags, () -> "There are: " + String.join(", ", tags) + "."));
       }
       boolean kept = lower(wish.keep()).contains(found.tag());
       if (kept && found.plant().refused().isPresent()) {
@@ -320,7 +318,8 @@ public final class Chooser {
       notes.add(
           "No heritability is known of "
               + String.join(", ", assumed)
-              + ": what is expected is reckoned with 0.3 of one figure, and less or more may come.");
+              + ": what is expected is reckoned with 0.3 of one figure, and less or more may"
+              + " come.");
     }
     candidates.notes().stream().filter(n -> n.contains("a heritability of")).forEach(notes::add);
     candidates.notes().stream().filter(n -> n.contains("The choice depends")).forEach(notes::add);

@@ -26,8 +26,7 @@ final class LineArgument {
             () ->
                 new CommandFailure(
                     "There is no line `" + name + "` in `" + plan + "`.",
-                    Nearest.to(name, known)
-                        .map(near -> "Did you mean `" + near + "`?")
-                        .orElse("Its lines are: " + String.join(", ", known) + ".")));
+                    Nearest.help(
+                        name, known, () -> "Its lines are: " + String.join(", ", known) + ".")));
   }
 }

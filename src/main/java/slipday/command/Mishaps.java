@@ -54,7 +54,7 @@ final class Mishaps {
 
   private static String suggestion(String word, Iterable<String> known) {
     List<String> all = StreamSupport.stream(known.spliterator(), false).toList();
-    return Nearest.to(word, all).map(n -> " Did you mean `" + n + "`?").orElse("");
+    return Nearest.to(word, all).map(n -> " " + Nearest.meant(n)).orElse("");
   }
 
   static int fault(Exception e, Streams streams) {

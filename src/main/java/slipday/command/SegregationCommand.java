@@ -125,7 +125,7 @@ final class SegregationCommand {
               + ".",
           Nearest.to(trait, known)
               .filter(n -> !n.equals(trait))
-              .map(n -> "Did you mean `" + n + "`?")
+              .map(Nearest::meant)
               .orElse(known.isEmpty() ? "" : "On record: " + list(known)));
     }
     List<SegregationData.CountedData> told = new ArrayList<>();

@@ -53,9 +53,10 @@ public final class Subjects {
     List<String> known = new ArrayList<>(garden.lots().stream().map(Lot::name).toList());
     garden.record().every(Fruit.class).map(Fruit::tag).forEach(known::add);
     garden.plantings().stream().map(Planting::name).forEach(known::add);
-    return Nearest.to(words, known)
-        .map(near -> "Did you mean `" + near + "`?")
-        .orElse("Name a lot, a tag (`3A`, `3A of 2025`) or a plant (`PLANTING plant 3`).");
+    return Nearest.help(
+        words,
+        known,
+        () -> "Name a lot, a tag (`3A`, `3A of 2025`) or a plant (`PLANTING plant 3`).");
   }
 
   private Optional<Lot> lot(String name) {

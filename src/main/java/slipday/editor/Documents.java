@@ -312,8 +312,7 @@ final class Documents implements TextDocumentService {
         params.getTextDocument(),
         List.of(),
         asked -> {
-          Optional<Workspace.Reckoned> reckoned = workspace.reckoned(asked.study.plan());
-          Mends mends = new Mends(asked.study, reckoned.map(Workspace.Reckoned::season));
+          Mends mends = new Mends(asked.study);
           List<Either<Command, CodeAction>> actions = new ArrayList<>();
           for (Finding finding : server.told(asked.study.plan())) {
             if (concerns(finding, asked.source(), params.getRange())) {

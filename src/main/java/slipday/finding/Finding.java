@@ -1,8 +1,10 @@
 package slipday.finding;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import slipday.measure.Reason;
 import slipday.source.Span;
 
@@ -20,6 +22,7 @@ import slipday.source.Span;
  *     allow}; may be empty
  * @param allowed the gardener's reason, where an {@code allow} silences this finding
  * @param because the values it rests on, for {@code why} to follow down to their facts
+ * @param mends what would mend it, the likeliest first; none where it is allowed
  */
 public record Finding(
     String rule,
@@ -31,7 +34,8 @@ public record Finding(
     String help,
     String subject,
     Optional<String> allowed,
-    List<Reason> because) {
+    List<Reason> because,
+    List<Mend> mends) {
 
   /** By file, place, rule, message: the order of every output. */
   public static final Comparator<Finding> ORDER = Finding::compare;
@@ -40,6 +44,7 @@ public record Finding(
     others = List.copyOf(others);
     notes = List.copyOf(notes);
     because = List.copyOf(because);
+    mends = List.copyOf(mends);
   }
 
   /** What has no place comes first. */
@@ -78,6 +83,7 @@ public record Finding(
         "",
         "",
         Optional.empty(),
+        List.of(),
         List.of());
   }
 
@@ -93,6 +99,7 @@ public record Finding(
         "",
         "",
         Optional.empty(),
+        List.of(),
         List.of());
   }
 
@@ -108,7 +115,8 @@ public record Finding(
         help,
         subject,
         allowed,
-        because);
+        because,
+        mends);
   }
 
   public Finding also(Span span, String text) {
@@ -122,25 +130,48 @@ public record Finding(
         help,
         subject,
         allowed,
-        because);
+        because,
+        mends);
   }
 
   public Finding withNote(String note) {
     return new Finding(
-        rule, level, message, place, others, append(notes, note), help, subject, allowed, because);
+        rule,
+        level,
+        message,
+        place,
+        others,
+        append(notes, note),
+        help,
+        subject,
+        allowed,
+        because,
+        mends);
   }
 
   public Finding withHelp(String text) {
-    return new Finding(rule, level, message, place, others, notes, text, subject, allowed, because);
+    return new Finding(
+        rule, level, message, place, others, notes, text, subject, allowed, because, mends);
   }
 
   public Finding about(String thing) {
-    return new Finding(rule, level, message, place, others, notes, help, thing, allowed, because);
+    return new Finding(
+        rule, level, message, place, others, notes, help, thing, allowed, because, mends);
   }
 
   public Finding allowedBecause(String reason) {
     return new Finding(
-        rule, level, message, place, others, notes, help, subject, Optional.of(reason), because);
+        rule,
+        level,
+        message,
+        place,
+        others,
+        notes,
+        help,
+        subject,
+        Optional.of(reason),
+        because,
+        List.of());
   }
 
   /** A value this rests on, with the facts behind it. */
@@ -155,7 +186,52 @@ public record Finding(
         help,
         subject,
         allowed,
-        append(because, reason));
+        append(because, reason),
+        mends);
+  }
+
+  /** One more mend; dropped where it would edit what ships with the tool. */
+  public Finding withMend(Mend mend) {
+    return mend.isPossible()
+        ? new Finding(
+            rule,
+            level,
+            message,
+            place,
+            others,
+            notes,
+            help,
+            subject,
+            allowed,
+            because,
+            append(mends, mend))
+        : this;
+  }
+
+  /** The same, of a text that is past and wants no mending. */
+  public Finding withoutMends() {
+    return new Finding(
+        rule, level, message, place, others, notes, help, subject, allowed, because, List.of());
+  }
+
+  /** Another text in the marked place would mend it. */
+  public Finding writing(String text) {
+    return place.map(p -> withMend(Mend.writing(p.span(), text))).orElse(this);
+  }
+
+  /**
+   * Help and mend for a marked word that nobody knows: the one that may have been meant.
+   *
+   * @param otherwise the help where no word is near
+   */
+  public Finding meant(Optional<String> near, Supplier<String> otherwise) {
+    return near.map(word -> withHelp(Nearest.meant(word)).writing(word))
+        .orElseGet(() -> withHelp(otherwise.get()));
+  }
+
+  /** The same with the nearest of the known words, or else what there is. */
+  public Finding nearest(String word, Collection<String> known, String kind) {
+    return meant(Nearest.to(word, known), () -> Nearest.listed(known, kind));
   }
 
   private static <T> List<T> append(List<T> list, T last) {

@@ -2,11 +2,14 @@ package slipday.finding;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import slipday.measure.Listed;
 
-/** The nearest known word to one that is not known. */
+/** The nearest known word to one that is not known, and how people are asked about it. */
 public final class Nearest {
   private static final int MOST_LISTED = 8;
 
@@ -30,12 +33,25 @@ public final class Nearest {
 
   /** A sentence for {@code help}: the nearest word, or else what there is. */
   public static String help(String word, Collection<String> known, String kind) {
-    return to(word, known)
-        .map(n -> "Did you mean `" + n + "`?")
-        .orElseGet(() -> listed(known, kind));
+    return help(word, known, () -> listed(known, kind));
   }
 
-  private static String listed(Collection<String> known, String kind) {
+  /** The same with another sentence where no word is near. */
+  public static String help(String word, Collection<String> known, Supplier<String> otherwise) {
+    return to(word, known).map(Nearest::meant).orElseGet(otherwise);
+  }
+
+  /** The question whether another word was meant. */
+  public static String meant(String word) {
+    return meant(List.of(word));
+  }
+
+  /** The same of several words. */
+  public static String meant(List<String> words) {
+    return "Did you mean " + Listed.either(words.stream().map(w -> "`" + w + "`").toList()) + "?";
+  }
+
+  static String listed(Collection<String> known, String kind) {
     if (known.isEmpty()) {
       return "No " + kind + " is declared.";
     }

@@ -84,15 +84,21 @@ public final class Formatter {
     }
     Optional<Clause> clause = Optional.ofNullable(open).flatMap(d -> Clauses.of(d, line.words()));
     if (clause.isPresent()) {
-      return new Code(clause(clause.get(), line), CLAUSE_COLUMN, false);
+      String value = rest(line, clause.get().words().size());
+      return new Code(clause(clause.get(), value), CLAUSE_COLUMN, false);
     }
     boolean atEdge = line.first().is(WordKind.DATE) || !row.indented();
     return new Code(rest(line, 0), atEdge ? 0 : CLAUSE_COLUMN, false);
   }
 
-  private static String clause(Clause clause, Line line) {
+  /** A line that says a clause, indented, without its end. */
+  public static String line(Clause clause, String value) {
+    return " ".repeat(CLAUSE_COLUMN) + clause(clause, value);
+  }
+
+  private static String clause(Clause clause, String value) {
     int gap = Math.max(VALUE_COLUMN - CLAUSE_COLUMN - clause.name().length(), 1);
-    return joined(clause.name(), " ".repeat(gap), rest(line, clause.words().size()));
+    return joined(clause.name(), " ".repeat(gap), value);
   }
 
   private static String rest(Line line, int from) {

@@ -111,12 +111,7 @@ final class AimReader {
       return right;
     }
     if (kind.unitNeeded()) {
-      findings.add(
-          Finding.error(
-                  "unit-missing",
-                  figure.span(),
-                  "`" + figure.span().text() + "` does not give `" + trait + "` its unit.")
-              .withHelp("Write which: " + kind.dimension().orElseThrow().fittingUnits() + "."));
+      findings.add(KnownTraits.unitMissing(figure.span(), trait, kind.dimension().orElseThrow()));
       return false;
     }
     return kind.scale().isEmpty() || isOnScale(figure, trait, kind.scale().get());

@@ -5,13 +5,22 @@ import java.util.Optional;
 import slipday.language.Value;
 import slipday.source.Span;
 
-/** A finding accepted at one place, with the reason. */
+/**
+ * A finding accepted at one place, with the reason.
+ *
+ * @param stated the id of the rule, as it is written
+ */
 public record Allowance(
-    String rule, List<Value.Name> subjects, Optional<String> because, Places places)
+    Value.Name stated, List<Value.Name> subjects, Optional<String> because, Places places)
     implements Named {
+  /** The id of the rule. */
+  public String rule() {
+    return stated.text();
+  }
+
   @Override
   public String name() {
-    return rule;
+    return rule();
   }
 
   @Override

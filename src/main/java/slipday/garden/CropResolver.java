@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
-import slipday.finding.Nearest;
 import slipday.language.Block;
 import slipday.language.BoundClause;
 import slipday.language.CropClauses;
@@ -143,7 +142,7 @@ final class CropResolver {
                   "unknown-name",
                   name.get().span(),
                   "There is no source `" + name.get().text() + "`.")
-              .withHelp(Nearest.help(name.get().text(), sources.keySet(), "source")));
+              .nearest(name.get().text(), sources.keySet(), "source"));
       return name.get().text();
     }
     return title;

@@ -83,7 +83,7 @@ final class GoalResolver {
         .map(
             head ->
                 new Allowance(
-                    head.name("rule").text(),
+                    head.name("rule"),
                     block
                         .find(PlanClauses.ALLOW_IN)
                         .map(c -> c.bound().names("name"))

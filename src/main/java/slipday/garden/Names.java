@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slipday.finding.Finding;
-import slipday.finding.Nearest;
 import slipday.language.Block;
 import slipday.language.Value;
 
@@ -70,7 +69,7 @@ final class Names<T extends Named> {
       findings.add(
           Finding.error(
                   "unknown-name", name.span(), "There is no " + kind + " `" + name.text() + "`.")
-              .withHelp(Nearest.help(name.text(), known.keySet(), kind)));
+              .nearest(name.text(), known.keySet(), kind));
     }
     return Optional.ofNullable(found);
   }

@@ -90,7 +90,8 @@ final class PlaceResolver {
                     new Reasoned<>(
                         USUAL_HANDS,
                         Reason.byDefault(
-                            "One person doing 10 flowers a morning, where the site says nothing."))),
+                            "One person doing 10 flowers a morning, where the site says"
+                                + " nothing."))),
             places));
   }
 
@@ -123,10 +124,9 @@ final class PlaceResolver {
     } catch (DateTimeException e) {
       findings.add(
           Finding.error("unknown-name", name.span(), "There is no time zone `" + name.text() + "`.")
-              .withHelp(
-                  Nearest.to(name.text(), ZoneId.getAvailableZoneIds())
-                      .map(n -> "Did you mean `" + n + "`?")
-                      .orElse("Write it as region and city, such as `Europe/Berlin`.")));
+              .meant(
+                  Nearest.to(name.text(), ZoneId.getAvailableZoneIds()),
+                  () -> "Write it as region and city, such as `Europe/Berlin`."));
       return Optional.empty();
     }
   }

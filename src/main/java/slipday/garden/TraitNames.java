@@ -23,13 +23,12 @@ final class TraitNames {
     if (kind.isEmpty()) {
       findings.add(
           Finding.error("unknown-name", name.span(), "There is no trait `" + name.text() + "`.")
-              .withHelp(
-                  Nearest.to(name.text(), traits.names())
-                      .map(n -> "Did you mean `" + n + "`?")
-                      .orElse(
-                          "Declare it with a line such as `trait "
-                              + name.text()
-                              + "`, and record it.")));
+              .meant(
+                  Nearest.to(name.text(), traits.names()),
+                  () ->
+                      "Declare it with a line such as `trait "
+                          + name.text()
+                          + "`, and record it."));
     }
     return kind;
   }

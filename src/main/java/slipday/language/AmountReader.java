@@ -46,7 +46,7 @@ final class AmountReader extends FigureReader {
     }
     Unit unit = Unit.named(glued.word()).orElse(null);
     if (unit == null) {
-      return noFigure(mistaken(at, () -> Mistakes.unknownUnit(glued.word(), kind)));
+      return noFigure(mistaken(at, () -> Mistakes.unknownUnit(glued.number(), glued.word(), kind)));
     }
     if (isTooLarge(glued.amount())) {
       return noFigure(tooLarge(at));
@@ -84,7 +84,7 @@ final class AmountReader extends FigureReader {
     }
     boolean another = attempt.is(at + 1, WordKind.WORD) && !isNextOfShape(at + 1);
     return another
-        ? mistaken(at + 1, () -> Mistakes.unknownUnit(attempt.text(at + 1), kind))
+        ? mistaken(at + 1, () -> Mistakes.unknownUnit("", attempt.text(at + 1), kind))
         : mistaken(at + 1, () -> Mistakes.missingUnit(attempt.text(at), kind));
   }
 

@@ -96,11 +96,12 @@ final class DatedLine {
   private static Finding unknown(Line rest) {
     Optional<UnknownLine.Near> near = UnknownLine.near(RecordClauses.ALL, rest);
     Span place = near.map(n -> UnknownLine.beginning(rest, n.words())).orElse(rest.first().span());
-    return Finding.error(
+    Finding unknown =
+        Finding.error(
             "unknown-verb",
             place,
-            "`" + place.text().replaceAll("\\s+", " ") + "` is nothing the record knows.")
-        .withHelp(MeantVerb.help(rest, near));
+            "`" + place.text().replaceAll("\\s+", " ") + "` is nothing the record knows.");
+    return MeantVerb.helped(unknown, rest, near);
   }
 
   /** A line that says what a line of the record says, but for its date. */

@@ -98,11 +98,10 @@ final class DayReader {
     String word = attempt.text(at + 1);
     return attempt.is(at + 1, WordKind.WORD)
         ? new Shape.Mistake(
-            "date-form",
-            "`" + word + "` is not a month.",
-            Nearest.to(word, MONTHS)
-                .map(n -> "Did you mean `" + n + "`?")
-                .orElse("Write the day as `14 May` or `2026-05-14`."))
+                "date-form",
+                "`" + word + "` is not a month.",
+                Nearest.help(word, MONTHS, () -> "Write the day as `14 May` or `2026-05-14`."))
+            .instead(Nearest.to(word, MONTHS).stream().toList())
         : new Shape.Mistake(
             "date-form",
             "`" + attempt.text(at) + "` is without its month.",

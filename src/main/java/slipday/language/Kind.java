@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slipday.measure.Dimension;
+import slipday.measure.Listed;
 import slipday.measure.Unit;
 
 /** What a placeholder of a shape takes, and how a message names it. */
@@ -121,9 +122,18 @@ public enum Kind {
   /** The units it takes, as a message lists them. */
   String fittingUnits() {
     return switch (this) {
-      case AMOUNT -> "kg, m, C, days, brix or another unit";
-      case HEAT_OR_TIME_RANGE -> "days, weeks, C-days or F-days";
+      case AMOUNT -> String.join(", ", usualUnits()) + " or another unit";
+      case HEAT_OR_TIME_RANGE -> Listed.either(usualUnits());
       default -> dimension().map(Dimension::fittingUnits).orElse("a unit");
+    };
+  }
+
+  /** The units most often meant where one is missing. */
+  List<String> usualUnits() {
+    return switch (this) {
+      case AMOUNT -> List.of("kg", "m", "C", "days", "brix");
+      case HEAT_OR_TIME_RANGE -> List.of("days", "weeks", "C-days", "F-days");
+      default -> dimension().map(Dimension::usualUnits).orElse(List.of());
     };
   }
 

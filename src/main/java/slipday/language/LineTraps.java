@@ -87,7 +87,8 @@ final class LineTraps {
       Span range = words.get(i - 1).span().to(words.get(i + 1).span());
       String text = low + " " + c + " " + high;
       return Finding.error("range-dash", range, "`" + text + "` is not read as a range.")
-          .withHelp("Write `" + low + " to " + high + "`.");
+          .withHelp("Write `" + low + " to " + high + "`.")
+          .writing(low + " to " + high);
     }
     return finding(word, shown(c) + " has no meaning here.").withHelp(strayHelp(c));
   }
@@ -173,14 +174,15 @@ final class LineTraps {
         Finding.error(
             "comma-in-number", place, "The comma in `" + place.text() + "` can be read two ways.");
     String thousands = "thousands without a comma, `" + together + "`.";
+    if (pieces.size() > 3) {
+      return Optional.of(finding.withHelp("Write " + thousands).writing(together));
+    }
+    String decimal = place.text().replace(',', '.');
     return Optional.of(
-        pieces.size() > 3
-            ? finding.withHelp("Write " + thousands)
-            : finding.withHelp(
-                "Write a decimal with a point, `"
-                    + place.text().replace(',', '.')
-                    + "`, and "
-                    + thousands));
+        finding
+            .withHelp("Write a decimal with a point, `" + decimal + "`, and " + thousands)
+            .writing(decimal)
+            .writing(together));
   }
 
   /** Whether a comma stands between two figures and touches both. */

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import slipday.finding.Finding;
 import slipday.finding.Nearest;
 import slipday.syntax.Line;
 import slipday.syntax.Word;
@@ -34,17 +35,24 @@ final class MeantVerb {
 
   private MeantVerb() {}
 
-  /** A sentence or two for the line after its date. */
-  static String help(Line rest, Optional<UnknownLine.Near> near) {
+  /**
+   * The finding with a sentence or two for the line after its date, and what to write in the place
+   * of the marked words.
+   */
+  static Finding helped(Finding unknown, Line rest, Optional<UnknownLine.Near> near) {
     if (near.isPresent()) {
-      return "Did you mean `" + near.get().clause().name() + "`?";
+      return near.get().helped(unknown);
     }
     Word first = rest.first();
     List<Clause> begun =
         RecordClauses.ALL.stream().filter(c -> first.isWord(c.words().get(0))).toList();
     List<Clause> meant = begun.isEmpty() ? saidFor(first) : begun;
     if (!meant.isEmpty()) {
-      return meant(meant);
+      Finding finding = unknown.withHelp(meant(meant));
+      for (Clause clause : begun.isEmpty() ? meant : List.<Clause>of()) {
+        finding = finding.writing(clause.name());
+      }
+      return finding;
     }
     return IntStream.range(1, rest.words().size())
         .mapToObj(i -> rest.words().subList(i, rest.words().size()))
@@ -52,10 +60,13 @@ final class MeantVerb {
             words ->
                 Clauses.dated(words).map(List::of).orElseGet(() -> saidFor(words.get(0))).stream())
         .findFirst()
-        .map(c -> "What was done stands before what it was done to: `" + c.example() + "`.")
+        .map(
+            c ->
+                unknown.withHelp(
+                    "What was done stands before what it was done to: `" + c.example() + "`."))
         .orElseGet(
             () ->
-                Nearest.help(
+                unknown.nearest(
                     first.text(), RecordClauses.ALL.stream().map(Clause::name).toList(), "verb"));
   }
 
@@ -64,9 +75,8 @@ final class MeantVerb {
   }
 
   private static String meant(List<Clause> clauses) {
-    return "Did you mean "
-        + Misfit.either(clauses.stream().map(c -> "`" + c.name() + "`").toList())
-        + "? For example: `"
+    return Nearest.meant(clauses.stream().map(Clause::name).toList())
+        + " For example: `"
         + clauses.get(0).example()
         + "`.";
   }

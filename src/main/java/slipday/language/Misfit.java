@@ -3,7 +3,9 @@ package slipday.language;
 import java.util.List;
 import java.util.Optional;
 import slipday.finding.Finding;
+import slipday.finding.Mend;
 import slipday.finding.Nearest;
+import slipday.measure.Listed;
 import slipday.source.Span;
 import slipday.syntax.Line;
 import slipday.syntax.Word;
@@ -25,16 +27,21 @@ final class Misfit {
     if (failure.mistake().isPresent()) {
       Shape.Mistake mistake = failure.mistake().get();
       Span place = place(words, failure.at() - mistake.back());
-      return Finding.error(mistake.rule(), place, mistake.message()).withHelp(mistake.help());
+      Finding mistaken =
+          Finding.error(mistake.rule(), place, mistake.message()).withHelp(mistake.help());
+      for (String text : mistake.instead()) {
+        mistaken = mistaken.writing(text);
+      }
+      return mistaken;
     }
-    String expected = either(failure.expected());
+    String expected = Listed.either(failure.expected());
     Finding finding =
         Finding.error(
                 "clause-shape",
                 place(words, failure.at()),
                 message(words, failure, "`" + what + "`", expected))
             .labelled("expected " + expected);
-    return finding.withHelp(help(words, failure, example, fact));
+    return helped(finding, words, failure, "For example: `" + example + "`.", fact);
   }
 
   private static Span place(List<Word> words, int at) {
@@ -56,26 +63,30 @@ final class Misfit {
         : what + " wants " + expected + " where " + found + " stands.";
   }
 
-  private static String help(
-      List<Word> words, Shape.Failure failure, String example, boolean fact) {
-    String likeThis = "For example: `" + example + "`.";
+  private static Finding helped(
+      Finding finding, List<Word> words, Shape.Failure failure, String likeThis, boolean fact) {
     if (failure.at() >= words.size()) {
-      return likeThis;
+      return finding.withHelp(likeThis);
     }
     Word found = words.get(failure.at());
     if (splitsThousands(words, failure.at())) {
       String whole = words.get(failure.at() - 1).text() + found.text();
-      return "Write thousands without a space, `" + whole + "`.";
+      Span split = words.get(failure.at() - 1).span().to(found.span());
+      return finding
+          .withHelp("Write thousands without a space, `" + whole + "`.")
+          .withMend(Mend.writing(split, whole));
     }
     if (fact && found.is(WordKind.COMMA)) {
-      return "After the comma may stand `says SOURCE`, `says SOURCE from memory` or"
-          + " `common practice`.";
+      return finding.withHelp(
+          "After the comma may stand `says SOURCE`, `says SOURCE from memory` or"
+              + " `common practice`.");
     }
     Optional<String> near =
         found.is(WordKind.WORD)
             ? Nearest.to(found.text(), literals(failure.expected()))
             : Optional.empty();
-    return near.map(n -> "Did you mean `" + n + "`? " + likeThis).orElse(likeThis);
+    return near.map(n -> finding.withHelp(Nearest.meant(n) + " " + likeThis).writing(n))
+        .orElseGet(() -> finding.withHelp(likeThis));
   }
 
   private static boolean splitsThousands(List<Word> words, int at) {
@@ -90,13 +101,5 @@ final class Misfit {
         .filter(e -> e.matches("`[a-z]+`"))
         .map(e -> e.substring(1, e.length() - 1))
         .toList();
-  }
-
-  /** {@code a}, {@code a or b}, {@code a, b or c}. */
-  static String either(List<String> things) {
-    int last = things.size() - 1;
-    return last <= 0
-        ? String.join("", things)
-        : String.join(", ", things.subList(0, last)) + " or " + things.get(last);
   }
 }

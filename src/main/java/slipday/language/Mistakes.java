@@ -1,5 +1,6 @@
 package slipday.language;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -51,11 +52,13 @@ final class Mistakes {
     Matcher range = RANGE.matcher(text);
     if (range.matches()) {
       String unit = range.group(3).isEmpty() ? "" : " " + range.group(3);
+      String instead = range.group(1) + " to " + range.group(2) + unit;
       return Optional.of(
           new Shape.Mistake(
-              "range-dash",
-              "`" + text + "` is not read as a range.",
-              "Write `" + range.group(1) + " to " + range.group(2) + unit + "`."));
+                  "range-dash",
+                  "`" + text + "` is not read as a range.",
+                  "Write `" + instead + "`.")
+              .instead(List.of(instead)));
     }
     Matcher fraction = FRACTION.matcher(text);
     if (fraction.matches()) {
@@ -85,16 +88,19 @@ final class Mistakes {
         text.replaceAll("(?<=\\d)(?=\\p{L})|(?<=\\p{L})(?=\\d)", " ")
             .replaceAll("(?<=\\p{L})x(?= )", " x");
     return new Shape.Mistake(
-        "needs-spaces",
-        "`" + text + "` runs several figures together.",
-        "Put spaces between figures and units: `" + spaced + "`.");
+            "needs-spaces",
+            "`" + text + "` runs several figures together.",
+            "Put spaces between figures and units: `" + spaced + "`.")
+        .instead(List.of(spaced));
   }
 
   static Shape.Mistake gluedWord(Glued glued, String text) {
+    String spaced = glued.number() + " " + glued.word();
     return new Shape.Mistake(
-        "needs-spaces",
-        "`" + text + "` runs a figure and a word together.",
-        "Put a space between them: `" + glued.number() + " " + glued.word() + "`.");
+            "needs-spaces",
+            "`" + text + "` runs a figure and a word together.",
+            "Put a space between them: `" + spaced + "`.")
+        .instead(List.of(spaced));
   }
 
   /** A label that can't be is told why; one of other words, that it is none. */
@@ -187,24 +193,29 @@ final class Mistakes {
         "unit-missing",
         "`" + number + "` stands without its unit.",
         "Write which: " + kind.fittingUnits() + ".",
-        1);
+        1,
+        kind.usualUnits().stream().map(unit -> number + " " + unit).toList());
   }
 
-  static Shape.Mistake unknownUnit(String text, Kind kind) {
+  /**
+   * @param before the figure that the word is grown together with; empty where it stands alone
+   */
+  static Shape.Mistake unknownUnit(String before, String text, Kind kind) {
+    String figure = before.isEmpty() ? "" : before + " ";
     if (text.equalsIgnoreCase("in") && kind.takes(Unit.INCH)) {
       return new Shape.Mistake(
-          "unit-unknown", "`" + text + "` is not read as a unit.", "Write `inch`.");
+              "unit-unknown", "`" + text + "` is not read as a unit.", "Write `inch`.")
+          .instead(List.of(figure + "inch"));
     }
     Optional<String> otherCase =
         kind.unitWords().stream().filter(w -> w.equalsIgnoreCase(text)).findFirst();
     Optional<String> near =
         text.length() < 3 ? Optional.empty() : Nearest.to(text, kind.unitWords());
+    Optional<String> meant = otherCase.or(() -> near);
     return new Shape.Mistake(
-        "unit-unknown",
-        "`" + text + "` is not a unit.",
-        otherCase
-            .or(() -> near)
-            .map(n -> "Did you mean `" + n + "`?")
-            .orElse("Here belongs " + kind.expected() + "."));
+            "unit-unknown",
+            "`" + text + "` is not a unit.",
+            meant.map(Nearest::meant).orElse("Here belongs " + kind.expected() + "."))
+        .instead(meant.stream().map(unit -> figure + unit).toList());
   }
 }

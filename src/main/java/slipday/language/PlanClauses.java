@@ -62,19 +62,22 @@ public final class PlanClauses {
       once(
           in(SITE),
           "last frost: <day:usual>[, <share> after <day:late>]",
-          "The garden's usual last frost of spring, and a later day with its odds; for a garden without a record.",
+          "The garden's usual last frost of spring, and a later day with its odds; for a garden"
+              + " without a record.",
           "last frost 18 May, 1 in 10 after 30 May");
   public static final Clause FIRST_FROST =
       once(
           in(SITE),
           "first frost: <day:usual>[, <share> before <day:early>]",
-          "The garden's usual first frost of autumn, and an earlier day with its odds; for a garden without a record.",
+          "The garden's usual first frost of autumn, and an earlier day with its odds; for a garden"
+              + " without a record.",
           "first frost 27 September, 1 in 10 before 14 September");
   public static final Clause SOIL_READING =
       many(
           in(SITE),
           "soil: <temperature> on <day>",
-          "A soil temperature read at sowing depth in the morning; it corrects the estimate, or stands in for it.",
+          "A soil temperature read at sowing depth in the morning; it corrects the estimate, or"
+              + " stands in for it.",
           "soil 12 C on 10 May");
   public static final Clause MORNINGS =
       once(
@@ -232,7 +235,8 @@ public final class PlanClauses {
   public static final Clause START =
       once(
           in(GROW),
-          "start: (where: indoors | outdoors)[, at <temperature>][, <time:age> before planting out]",
+          "start: (where: indoors | outdoors)[, at <temperature>][, <time:age> before planting"
+              + " out]",
           "Whether seed is started indoors and planted out, or sown in place.",
           "start indoors, 3 weeks before planting out");
   public static final Clause SOW_ON =
@@ -254,7 +258,8 @@ public final class PlanClauses {
   public static final Clause COVER =
       once(
           in(GROW),
-          "cover: <phrase:what>, <time> from planting out, air <warmth> warmer[, guards to <temperature>]",
+          "cover: <phrase:what>, <time> from planting out, air <warmth> warmer[, guards to"
+              + " <temperature>]",
           "A tunnel or fleece: for how long, how much it warms, and down to which frost it guards.",
           "cover tunnel, 4 weeks from planting out, air 2 C warmer, guards to -2 C");
   public static final Clause FLOWERS =
@@ -267,7 +272,8 @@ public final class PlanClauses {
   public static final Clause POLLINATE =
       once(
           in(GROW),
-          "pollinate: (how: self | sib) by hand, for <count:fruits> fruits[ from <count:plants> plants or more]",
+          "pollinate: (how: self | sib) by hand, for <count:fruits> fruits[ from <count:plants>"
+              + " plants or more]",
           "Hand pollination within the planting, and how many fruits are wanted.",
           "pollinate self by hand, for 8 fruits from 5 plants or more");
   public static final Clause SEED =
@@ -311,16 +317,16 @@ public final class PlanClauses {
   public static final Clause KEEP_AT =
       many(
           in(GOAL),
-          "keep: <phrase:trait> at (<amount> | <number>)[ to (<amount:high> | <number:high>)][ or more]"
-              + "[, matters <number:weight>]",
+          "keep: <phrase:trait> at (<amount> | <number>)[ to (<amount:high> | <number:high>)][ or"
+              + " more][, matters <number:weight>]",
           "A trait to hold where it is; within the range no figure is better than another.",
           "keep fruit weight at 1.2 kg to 1.8 kg, matters 2");
   public static final Clause REFUSE =
       many(
           in(GOAL),
           "refuse: <phrase:fault>[ in more than (<share> | <count>)[ of its] fruits]",
-          "A fault no parent may have: one faulty fruit refuses its plant, unless a share or a count"
-              + " of its fruits is told that may be faulty.",
+          "A fault no parent may have: one faulty fruit refuses its plant, unless a share or a"
+              + " count of its fruits is told that may be faulty.",
           "refuse cracked in more than 1 in 3 fruits");
   public static final Clause PARENTS =
       once(
@@ -344,7 +350,7 @@ public final class PlanClauses {
       once(
           in(ALLOW),
           "in: <name>{ and <name>}",
-          "The bed, planting, lot or cross the finding is about.",
+          "The bed, planting, lot, cross or site the finding is about.",
           "in long-south");
   public static final Clause BECAUSE =
       once(

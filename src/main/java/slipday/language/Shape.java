@@ -132,10 +132,19 @@ public final class Shape {
    * A known mistake: what it is, and what to write instead.
    *
    * @param back how many words before the failure the mark belongs
+   * @param instead texts that would stand well in the marked place; may be empty
    */
-  public record Mistake(String rule, String message, String help, int back) {
+  public record Mistake(String rule, String message, String help, int back, List<String> instead) {
     Mistake(String rule, String message, String help) {
-      this(rule, message, help, 0);
+      this(rule, message, help, 0, List.of());
+    }
+
+    Mistake(String rule, String message, String help, int back) {
+      this(rule, message, help, back, List.of());
+    }
+
+    Mistake instead(List<String> texts) {
+      return new Mistake(rule, message, help, back, texts);
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Nearest;
+import slipday.measure.Listed;
 import slipday.source.Span;
 import slipday.syntax.Line;
 import slipday.syntax.Word;
@@ -32,15 +33,18 @@ final class UnknownLine {
   }
 
   static Finding misspeltDeclaration(Line line, Declaration meant) {
+    return doesNotBegin(line, meant).withHelp(Nearest.meant(meant.word())).writing(meant.word());
+  }
+
+  private static Finding doesNotBegin(Line line, Declaration meant) {
     Word first = line.first();
     return Finding.error(
             "unknown-declaration", first.span(), "`" + first.text() + "` does not begin anything.")
-        .labelled("read as `" + meant.word() + "`")
-        .withHelp("Did you mean `" + meant.word() + "`?");
+        .labelled("read as `" + meant.word() + "`");
   }
 
   static Finding tellingFromBelow(Line line, Declaration meant) {
-    return misspeltDeclaration(line, meant)
+    return doesNotBegin(line, meant)
         .withHelp("The lines below belong to a `" + meant.word() + "`: `" + meant.example() + "`.");
   }
 
@@ -58,14 +62,17 @@ final class UnknownLine {
     String words = place.text().replaceAll("\\s+", " ");
     Finding finding =
         elsewhere.isEmpty()
-            ? Finding.error(
-                    "unknown-clause", place, "`" + words + "` is not known under " + under + ".")
-                .withHelp(help(declaration, line, near))
+            ? helped(
+                Finding.error(
+                    "unknown-clause", place, "`" + words + "` is not known under " + under + "."),
+                declaration,
+                line,
+                near)
             : Finding.error(
                     "unknown-clause",
                     line.first().span(),
                     "`" + line.first().text() + "` does not belong under " + under + ".")
-                .withHelp("It belongs under " + Misfit.either(elsewhere) + ".");
+                .withHelp("It belongs under " + Listed.either(elsewhere) + ".");
     return finding.also(block.span(), "the " + under + " it stands under");
   }
 
@@ -75,7 +82,8 @@ final class UnknownLine {
             first.span(),
             "A line begins with a word, and `" + first.text() + "` is none.")
         .withHelp(
-            "Begin it with what it tells of, such as `bed` or `grow`, or what it says, such as `size`.");
+            "Begin it with what it tells of, such as `bed` or `grow`, or what it says, such as"
+                + " `size`.");
   }
 
   private static List<String> elsewhere(Line line) {
@@ -85,20 +93,26 @@ final class UnknownLine {
         .toList();
   }
 
-  private static String help(Declaration declaration, Line line, Optional<Near> near) {
+  private static Finding helped(
+      Finding unknown, Declaration declaration, Line line, Optional<Near> near) {
     List<Clause> here = Clauses.under(declaration);
     if (here.isEmpty()) {
-      return "Nothing is said under `" + declaration.word() + "`.";
+      return unknown.withHelp("Nothing is said under `" + declaration.word() + "`.");
     }
-    return near.map(n -> "Did you mean `" + n.clause().name() + "`?")
+    return near.map(n -> n.helped(unknown))
         .orElseGet(
             () ->
-                Nearest.help(
+                unknown.nearest(
                     line.first().text(), here.stream().map(Clause::name).toList(), "clause"));
   }
 
   /** A clause that a line may have been meant for, and how many of its words were compared. */
-  record Near(Clause clause, int words) {}
+  record Near(Clause clause, int words) {
+    /** The finding, marked at those words, with the clause asked for. */
+    Finding helped(Finding unknown) {
+      return unknown.withHelp(Nearest.meant(clause.name())).writing(clause.name());
+    }
+  }
 
   /**
    * The clause of a block that a line may have been meant for. As many words of the line are

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Label;
+import slipday.finding.Mend;
 import slipday.rules.RuleCatalog;
 import slipday.rules.RulePage;
 import slipday.source.Source;
@@ -82,6 +83,11 @@ public final class Sarif {
       f.others().forEach(l -> related.add(location(l, related.size() + 1)));
       result.put("relatedLocations", related);
     }
+    List<Map<String, Object>> fixes =
+        f.mends().stream().filter(m -> !m.toFillIn()).map(Sarif::fix).toList();
+    if (!fixes.isEmpty()) {
+      result.put("fixes", fixes);
+    }
     result.put("suppressions", f.allowed().stream().map(Sarif::suppression).toList());
     return result;
   }
@@ -99,6 +105,31 @@ public final class Sarif {
     suppression.put("kind", "inSource");
     suppression.put("justification", reason);
     return suppression;
+  }
+
+  /** 3.55: a proposed fix, its edits by file; one that leaves a reason to fill in is none. */
+  private static Map<String, Object> fix(Mend mend) {
+    Map<String, List<Map<String, Object>>> byFile = new LinkedHashMap<>();
+    for (Mend.Edit edit : mend.edits()) {
+      Map<String, Object> replacement = new LinkedHashMap<>();
+      replacement.put("deletedRegion", region(edit.place()));
+      replacement.put("insertedContent", message(edit.text()));
+      byFile
+          .computeIfAbsent(uri(edit.place().source().name()), uri -> new ArrayList<>())
+          .add(replacement);
+    }
+    List<Map<String, Object>> changes = new ArrayList<>();
+    byFile.forEach(
+        (uri, replacements) -> {
+          Map<String, Object> change = new LinkedHashMap<>();
+          change.put("artifactLocation", Map.of("uri", uri));
+          change.put("replacements", replacements);
+          changes.add(change);
+        });
+    Map<String, Object> fix = new LinkedHashMap<>();
+    fix.put("description", message(mend.label()));
+    fix.put("artifactChanges", changes);
+    return fix;
   }
 
   private static Map<String, Object> message(String text) {

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
-import slipday.finding.Nearest;
 import slipday.garden.Allowance;
 import slipday.garden.Garden;
 import slipday.garden.Named;
@@ -81,8 +80,9 @@ final class Allowances {
     if (!RuleCatalog.ids().contains(rule)) {
       List<String> known = RuleCatalog.rules().stream().map(Rule::id).toList();
       return Optional.of(
-          Finding.error("unknown-name", allowance.span(), "There is no rule `" + rule + "`.")
-              .withHelp(Nearest.help(rule, known, "rule")));
+          Finding.error(
+                  "unknown-name", allowance.stated().span(), "There is no rule `" + rule + "`.")
+              .nearest(rule, known, "rule"));
     }
     if (RuleCatalog.rule(rule).isEmpty()) {
       return Optional.of(
@@ -121,7 +121,7 @@ final class Allowances {
                     "unknown-name",
                     thing.span(),
                     "Nothing in the plan is called `" + thing.text() + "`.")
-                .withHelp(Nearest.help(thing.text(), names, "thing")));
+                .nearest(thing.text(), names, "thing"));
       }
     }
   }
@@ -134,7 +134,8 @@ final class Allowances {
             garden.lots(),
             garden.lines(),
             garden.crosses(),
-            garden.outsiders())
+            garden.outsiders(),
+            List.of(garden.site()))
         .flatMap(List::stream)
         .forEach(n -> names.add(n.name()));
     return names;

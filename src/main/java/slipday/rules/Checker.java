@@ -13,7 +13,7 @@ public final class Checker {
   public static List<Finding> check(Season season) {
     List<Reporter.Report> reports = new ArrayList<>();
     for (Rule rule : RuleCatalog.rules()) {
-      Reporter reporter = new Reporter(rule);
+      Reporter reporter = new Reporter(rule, season.garden().season().span().source());
       rule.check(season, reporter);
       reports.addAll(reporter.reports());
     }

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Set;
 import slipday.finding.Finding;
 import slipday.finding.Level;
+import slipday.finding.Mend;
 import slipday.garden.Named;
 import slipday.measure.Reason;
+import slipday.source.Source;
 import slipday.source.Span;
 
 /**
@@ -16,10 +18,15 @@ import slipday.source.Span;
  */
 public final class Reporter {
   private final Rule rule;
+  private final Source plan;
   private final List<Report> reports = new ArrayList<>();
 
-  Reporter(Rule rule) {
+  /**
+   * @param plan where an allowance would be written
+   */
+  Reporter(Rule rule, Source plan) {
     this.rule = rule;
+    this.plan = plan;
   }
 
   /** A finding at the rule's level. */
@@ -38,7 +45,8 @@ public final class Reporter {
   }
 
   private Report add(Level level, Named subject, Span place, String message) {
-    Report report = new Report(Finding.at(rule.id(), level, place, message).about(subject.name()));
+    Report report =
+        new Report(Finding.at(rule.id(), level, place, message).about(subject.name()), plan);
     reports.add(report);
     return report;
   }
@@ -50,10 +58,12 @@ public final class Reporter {
   /** A finding being put together. */
   public static final class Report {
     private Finding finding;
+    private final Source plan;
     private final Set<String> names = new LinkedHashSet<>();
 
-    private Report(Finding finding) {
+    private Report(Finding finding, Source plan) {
       this.finding = finding;
+      this.plan = plan;
       names.add(finding.subject());
     }
 
@@ -92,14 +102,21 @@ public final class Reporter {
       return this;
     }
 
+    /** What an editor can offer to write, which would mend it. */
+    public Report mend(Mend mend) {
+      finding = finding.withMend(mend);
+      return this;
+    }
+
     /** Another thing it concerns: an allowance in that one covers it too. */
     public Report concerns(Named thing) {
       names.add(thing.name());
       return this;
     }
 
+    /** Whole; last of its mends, that it be allowed. */
     Finding finding() {
-      return finding;
+      return finding.withMend(PlanMends.allow(finding.rule(), finding.subject(), plan));
     }
 
     Set<String> names() {

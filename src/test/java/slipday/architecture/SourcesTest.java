@@ -68,6 +68,20 @@ class SourcesTest {
                     .containsPattern("(?s)^/\\*\\*.*\\w.*\\*/\\s*@NullMarked"));
   }
 
+  /** What is asked in words in many places would be mended in none by an editor. */
+  @Test
+  void peopleAreAskedInOnePlaceWhatTheyMeant() {
+    Set<String> asking = new TreeSet<>();
+    Texts.java(MAIN)
+        .forEach(
+            (file, text) -> {
+              if (text.contains("Did you mean")) {
+                asking.add(file);
+              }
+            });
+    assertThat(asking).containsExactly(MAIN + "/slipday/finding/Nearest.java");
+  }
+
   @Test
   void noCropIsNamedInCode() {
     List<String> named = new ArrayList<>();

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import slipday.rules.RuleCatalog;
 
 /** What an editor offers to mend a finding, applied: the finding is gone. */
 class MendsTest {
@@ -97,10 +96,5 @@ class MendsTest {
                 () -> new AssertionError(mends.stream().map(CodeAction::getTitle).toList() + ""));
     editor.apply(mend.getEdit());
     return mend;
-  }
-
-  @Test
-  void everyRuleOfAMendIsARule() {
-    assertThat(RuleCatalog.ids()).containsAll(Mends.COVERING);
   }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slipday.finding.Finding;
 import slipday.finding.Level;
+import slipday.finding.Mend;
 import slipday.source.Source;
 
 /**
@@ -26,7 +27,10 @@ class SarifTest {
               .labelled("declared again")
               .also(PLAN.span(0, 3), "declared first")
               .withNote("A note.")
-              .withHelp("Give one of them another name."),
+              .withHelp("Give one of them another name.")
+              .writing("y")
+              .withMend(
+                  new Mend("Allow it", List.of(new Mend.Edit(PLAN.span(16, 16), "allow")), true)),
           Finding.warning("same-family-again", PLAN.span(9, 16), "It comes again.")
               .allowedBecause("the only bed with water"));
 
@@ -108,6 +112,25 @@ class SarifTest {
     assertThat(related).hasSize(1);
     assertThat(related.get(0).get("id").asInt()).isEqualTo(1);
     assertThat(related.get(0).get("message").get("text").asText()).isEqualTo("declared first");
+  }
+
+  @Test
+  void whatWouldMendAResultIsAFix() {
+    assertThat(run.get("results").get(0).has("fixes")).isFalse();
+    // What leaves something to fill in is no fix.
+    JsonNode fixes = run.get("results").get(1).get("fixes");
+    assertThat(fixes).hasSize(1);
+    // 3.55.2 and 3.55.3: a description, and at least one artifact change.
+    assertThat(fixes.get(0).get("description").get("text").asText()).isEqualTo("Write `y`");
+    JsonNode change = fixes.get(0).get("artifactChanges").get(0);
+    // 3.56.2 and 3.56.3: the artifact's location, and at least one replacement.
+    assertThat(change.get("artifactLocation").get("uri").asText())
+        .isEqualTo("plans/my%20plan.season");
+    JsonNode replacement = change.get("replacements").get(0);
+    // 3.57.3 and 3.57.4: the region to be deleted, and what is put in its place.
+    assertThat(replacement.get("deletedRegion").get("startColumn").asInt()).isEqualTo(8);
+    assertThat(replacement.get("deletedRegion").get("endColumn").asInt()).isEqualTo(9);
+    assertThat(replacement.get("insertedContent").get("text").asText()).isEqualTo("y");
   }
 
   @Test

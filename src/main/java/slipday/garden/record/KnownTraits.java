@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import slipday.finding.Finding;
 import slipday.language.Block;
 import slipday.language.BoundClause;
 import slipday.language.PlanClauses;
 import slipday.measure.Dimension;
 import slipday.measure.Range;
 import slipday.measure.Unit;
+import slipday.source.Span;
 
 /** Every trait that can be recorded, weighed or counted, and so aimed at. */
 public final class KnownTraits {
@@ -73,6 +75,19 @@ public final class KnownTraits {
   /** The name under which figures of a trait are kept. */
   static String key(String name) {
     return name.toLowerCase(Locale.ROOT);
+  }
+
+  /** What is said of a bare number for a trait that is measured. */
+  public static Finding unitMissing(Span figure, String trait, Dimension dimension) {
+    String number = figure.text();
+    Finding finding =
+        Finding.error(
+                "unit-missing", figure, "`" + number + "` does not give `" + trait + "` its unit.")
+            .withHelp("Write which: " + dimension.fittingUnits() + ".");
+    for (String unit : dimension.usualUnits()) {
+      finding = finding.writing(number + " " + unit);
+    }
+    return finding;
   }
 
   public Optional<Kind> find(String name) {

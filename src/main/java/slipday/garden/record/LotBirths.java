@@ -13,7 +13,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
-import slipday.finding.Nearest;
 import slipday.finding.Outcome;
 import slipday.garden.Crop;
 import slipday.garden.Line;
@@ -212,7 +211,7 @@ final class LotBirths {
     if (line.isEmpty()) {
       findings.add(
           Finding.error("unknown-name", told.span(), "There is no line `" + told.text() + "`.")
-              .withHelp(Nearest.help(told.text(), lines.keySet(), "line")));
+              .nearest(told.text(), lines.keySet(), "line"));
     }
     return line.filter(l -> agrees(taking, l, one));
   }

@@ -65,7 +65,7 @@ final class Subjects {
       findings.add(
           Finding.error(
                   "unknown-name", name.span(), "There is no " + kind + " `" + name.text() + "`.")
-              .withHelp(Nearest.help(name.text(), known, kind)));
+              .nearest(name.text(), known, kind));
     }
   }
 
@@ -110,28 +110,26 @@ final class Subjects {
             ? isSilent(name.text())
             : ground.spoiltLots().test(name.text()) || entries.isInMistakenLine(name.text());
     if (found.isEmpty() && !silent) {
-      findings.add(
+      Finding unknown =
           Finding.error(
-                  "unknown-name",
-                  name.span(),
-                  "Nothing called `" + name.text() + "` grows in " + seasons.label(year) + ".")
-              .withHelp(
-                  planned
-                      ? Nearest.help(name.text(), ground.plantings().keySet(), "planting")
-                      : otherYear(name.text())));
+              "unknown-name",
+              name.span(),
+              "Nothing called `" + name.text() + "` grows in " + seasons.label(year) + ".");
+      findings.add(
+          planned
+              ? unknown.nearest(name.text(), ground.plantings().keySet(), "planting")
+              : unknown.meant(
+                  Nearest.to(name.text(), ground.lots().keySet()), () -> otherYear(name.text())));
     }
     return found;
   }
 
   /** Of another year's plan nothing is known but what its record says. */
-  private String otherYear(String name) {
-    return Nearest.to(name, ground.lots().keySet())
-        .map(n -> "Did you mean `" + n + "`?")
-        .orElse(
-            "Of another year only lots are known; where a planting had a name of its own, its"
-                + " sowing says so: `sowed LOT as "
-                + name
-                + "`.");
+  private static String otherYear(String name) {
+    return "Of another year only lots are known; where a planting had a name of its own, its"
+        + " sowing says so: `sowed LOT as "
+        + name
+        + "`.";
   }
 
   private Optional<Stand> find(int year, String name) {
@@ -172,7 +170,7 @@ final class Subjects {
     int year = seasons.of(entry);
     Fruit fruit = fruits.get(Fruit.Key.of(year, tag.text()));
     if (fruit == null) {
-      unknownTag(tag, year, tags(year));
+      unknownTag(tag, entry, tags(year));
     }
     return Optional.ofNullable(fruit);
   }
@@ -190,7 +188,7 @@ final class Subjects {
       List<String> known = tags(year);
       known.addAll(
           year == seasons.planned() ? ground.plantings().keySet() : ground.lots().keySet());
-      unknownTag(name, year, known);
+      unknownTag(name, entry, known);
     }
     return stand.flatMap(s -> plants(s, entry.bound(), "plant"));
   }
@@ -242,10 +240,9 @@ final class Subjects {
     known.addAll(ground.beds().keySet());
     return Finding.error(
             "unknown-name", name.span(), "Nothing here is called `" + name.text() + "`.")
-        .withHelp(
-            Nearest.to(name.text(), known)
-                .map(n -> "Did you mean `" + n + "`?")
-                .orElse("Name a tag, planting, lot, line or bed, or leave it off."));
+        .meant(
+            Nearest.to(name.text(), known),
+            () -> "Name a tag, planting, lot, line or bed, or leave it off.");
   }
 
   private List<String> tags(int year) {
@@ -254,7 +251,8 @@ final class Subjects {
     return tags;
   }
 
-  private void unknownTag(Value.Name tag, int year, List<String> known) {
+  private void unknownTag(Value.Name tag, Entry entry, List<String> known) {
+    int year = seasons.of(entry);
     if (isSilent(tag.text()) || spoilt.containsKey(Fruit.Key.of(year, tag.text()))) {
       return;
     }
@@ -270,10 +268,14 @@ final class Subjects {
     findings.add(
         elsewhere
             .map(
-                f ->
-                    finding
-                        .also(f.span(), "a tag of " + seasons.label(f.year()))
-                        .withHelp("Write `" + f.tag() + " of " + seasons.label(f.year()) + "`."))
-            .orElseGet(() -> finding.withHelp(Nearest.help(tag.text(), known, "tag"))));
+                f -> {
+                  String whole = f.tag() + " of " + seasons.label(f.year());
+                  Finding helped =
+                      finding
+                          .also(f.span(), "a tag of " + seasons.label(f.year()))
+                          .withHelp("Write `" + whole + "`.");
+                  return entry.bound().has("season") ? helped : helped.writing(whole);
+                })
+            .orElseGet(() -> finding.nearest(tag.text(), known, "tag")));
   }
 }

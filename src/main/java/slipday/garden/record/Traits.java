@@ -79,7 +79,7 @@ final class Traits {
     if (unit.isEmpty()) {
       findings.add(
           Finding.error("unit-unknown", word.span(), "`" + word.text() + "` is not a unit.")
-              .withHelp(Nearest.help(word.text(), Unit.allWords().toList(), "unit")));
+              .nearest(word.text(), Unit.allWords().toList(), "unit"));
     }
     return unit.map(Unit::dimension);
   }
@@ -94,19 +94,16 @@ final class Traits {
     if (trait == null) {
       findings.add(
           Finding.error("unknown-name", name.span(), "There is no trait `" + name.text() + "`.")
-              .withHelp(help(name.text())));
+              .meant(
+                  Nearest.to(name.text(), known.keySet()),
+                  () -> "Declare it in the plan with a line such as `trait " + name.text() + "`."));
       return Optional.empty();
     }
     if (figure instanceof Value.Amount amount) {
       return amount(trait, name, amount);
     }
     if (trait.dimension.isPresent()) {
-      findings.add(
-          Finding.error(
-                  "unit-missing",
-                  figure.span(),
-                  "`" + figure.span().text() + "` does not give `" + trait.name + "` its unit.")
-              .withHelp("Write which: " + trait.dimension.get().fittingUnits() + "."));
+      findings.add(KnownTraits.unitMissing(figure.span(), trait.name, trait.dimension.get()));
       return Optional.empty();
     }
     if (figure instanceof Value.Score score) {
@@ -129,12 +126,6 @@ final class Traits {
                 trait.scale.map(Range::high),
                 span(name, figure)))
         : Optional.empty();
-  }
-
-  private String help(String name) {
-    return Nearest.to(name, known.keySet())
-        .map(n -> "Did you mean `" + n + "`?")
-        .orElse("Declare it in the plan with a line such as `trait " + name + "`.");
   }
 
   private Optional<Figures.Trait> amount(Trait trait, Value.Name name, Value.Amount amount) {

@@ -164,6 +164,6 @@ public record ChangesData(
             .map(g -> new GenerationData(g.lot(), g.before(), g.after()))
             .toList(),
         c.came().stream().map(FindingData::of).toList(),
-        c.gone().stream().map(FindingData::of).toList());
+        c.gone().stream().map(f -> FindingData.of(f.withoutMends())).toList());
   }
 }

@@ -14,7 +14,8 @@ public record FindingData(
     List<PlaceData> others,
     List<String> notes,
     String help,
-    Optional<String> allowedBecause) {
+    Optional<String> allowedBecause,
+    List<MendData> mends) {
   static FindingData of(Finding f) {
     return new FindingData(
         f.rule(),
@@ -25,6 +26,7 @@ public record FindingData(
         f.others().stream().map(PlaceData::of).toList(),
         f.notes(),
         f.help(),
-        f.allowed());
+        f.allowed(),
+        f.mends().stream().map(MendData::of).toList());
   }
 }

@@ -55,13 +55,12 @@ public final class BitterPollen implements Rule {
                 + (bitter.equals(exposure.source().name())
                     ? "."
                     : " of " + Words.tick(exposure.source().name()) + "."));
-    Exposures.described(report, exposure)
+    Exposures.mended(Exposures.described(report, exposure), exposure, "")
         .note(Caution.NEXT_GENERATION.words())
         .note(
             "If the seed is kept all the same, write `exposed to "
                 + bitter
                 + "` under its lot. "
-                + Caution.TASTE_FIRST.words())
-        .help(Exposures.mend(exposure));
+                + Caution.TASTE_FIRST.words());
   }
 }

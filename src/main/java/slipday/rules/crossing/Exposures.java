@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import slipday.garden.CropFacts;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
+import slipday.rules.PlanMends;
 import slipday.rules.Reporter;
 import slipday.rules.Words;
 import slipday.season.Exposure;
@@ -96,8 +97,16 @@ final class Exposures {
         + ".";
   }
 
-  /** How to keep the seed clean. */
-  static String mend(Exposure exposure) {
+  /**
+   * How to keep the seed clean, with what an editor can offer towards it.
+   *
+   * @param more what else would help, a sentence or two; may be empty
+   */
+  static Reporter.Report mended(Reporter.Report report, Exposure exposure, String more) {
+    return report.help(mend(exposure) + more).mend(PlanMends.cover(exposure.receiver()));
+  }
+
+  private static String mend(Exposure exposure) {
     String byHand = "Cover the chosen flowers and pollinate them by hand, ";
     if (exposure.source().outsider().isEmpty()) {
       return byHand

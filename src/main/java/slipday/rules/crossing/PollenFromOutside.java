@@ -40,10 +40,11 @@ public final class PollenFromOutside implements Rule {
             exposure,
             who + Words.tick(outsider.name()) + " (" + exposure.source().crop().name() + ")");
     outsider.places().find(PlanClauses.DISTANCE).ifPresent(d -> report.also(d, "this far away"));
-    report.help(
-        Exposures.mend(exposure)
-            + (exposure.distance().isEmpty()
-                ? " If it is far off, say so: `" + PlanClauses.DISTANCE.example() + "`."
-                : ""));
+    Exposures.mended(
+        report,
+        exposure,
+        exposure.distance().isEmpty()
+            ? " If it is far off, say so: `" + PlanClauses.DISTANCE.example() + "`."
+            : "");
   }
 }

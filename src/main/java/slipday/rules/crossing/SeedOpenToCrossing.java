@@ -36,9 +36,8 @@ public final class SeedOpenToCrossing implements Rule {
   private static void found(Season season, Exposure exposure, Planting source, Reporter reporter) {
     Planting receiver = exposure.receiver();
     Reporter.Report report = Exposures.keptOpen(reporter, exposure, Words.tick(source.name()));
-    report
-        .note("Both are " + receiver.species().latin() + ": within a species everything crosses.")
-        .help(Exposures.mend(exposure));
+    Exposures.mended(report, exposure, "")
+        .note("Both are " + receiver.species().latin() + ": within a species everything crosses.");
     if (source.lot().bitterRisk(season.garden()) && !receiver.crop().isBitter()) {
       report.note(
           "Plants of "

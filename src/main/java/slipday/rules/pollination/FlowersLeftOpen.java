@@ -7,6 +7,7 @@ import slipday.garden.Cross;
 import slipday.garden.FlowerCare;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
+import slipday.rules.PlanMends;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
@@ -58,7 +59,8 @@ public final class FlowersLeftOpen implements Rule {
                     + " are pollinated by hand and left open to every pollen.")
             .concerns(planting.lot())
             .note("A flower that was open for a bee may hold her pollen, whatever is put on it.")
-            .help(MEND);
+            .help(MEND)
+            .mend(PlanMends.cover(planting));
     planting.places().find(PlanClauses.FLOWERS).ifPresent(f -> report.also(f, "left open here"));
     planting.bed().ifPresent(report::concerns);
   }
@@ -77,6 +79,7 @@ public final class FlowersLeftOpen implements Rule {
         .also(seed.places().of(PlanClauses.FLOWERS), "left open here")
         .concerns(seed)
         .note("Seed of an open flower is a cross to be proved by growing it out.")
-        .help(MEND);
+        .help(MEND)
+        .mend(PlanMends.cover(seed));
   }
 }

@@ -1,10 +1,13 @@
 package slipday.rules.weather;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
+import slipday.finding.Mend;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
 import slipday.measure.Reason;
+import slipday.rules.PlanMends;
 import slipday.rules.Reporter;
 import slipday.rules.Words;
 import slipday.season.Condition;
@@ -69,6 +72,7 @@ record Judged(PlantingSeason season, Condition condition, double chance) {
   Reporter.Report told(Reporter.Report report) {
     planting().bed().ifPresent(report::concerns);
     report.concerns(planting().lot());
+    shift().ifPresent(report::mend);
     report.because(choice().reason());
     choice().reason().from().stream()
         .map(Reason::says)
@@ -78,20 +82,33 @@ record Judged(PlantingSeason season, Condition condition, double chance) {
     return report.fact(season.modelReason());
   }
 
+  /** A day the gardener fixed, to the nearest one that meets every condition. */
+  private Optional<Mend> shift() {
+    boolean helps = choice().fixed() && !choice().recorded() && choice().possible();
+    return tooEarly()
+        .or(this::tooLate)
+        .filter(day -> helps)
+        .flatMap(day -> PlanMends.shift(planting(), choice().date(), day));
+  }
+
+  private Optional<LocalDate> tooEarly() {
+    return choice().earliest().filter(d -> d.isAfter(choice().date()));
+  }
+
+  private Optional<LocalDate> tooLate() {
+    return choice().latest().filter(d -> d.isBefore(choice().date()));
+  }
+
   /** The first day that suits spring, or what would make one. */
   String later() {
-    return choice()
-        .earliest()
-        .filter(d -> d.isAfter(choice().date()))
+    return tooEarly()
         .map(d -> verb() + " on " + Words.day(d) + " or later" + bound(choice().earlyBound()))
         .orElseGet(this::mends);
   }
 
   /** The last day from which it still ripens, or what would make one. */
   String sooner() {
-    return choice()
-        .latest()
-        .filter(d -> d.isBefore(choice().date()))
+    return tooLate()
         .map(d -> verb() + " on " + Words.day(d) + " or before" + bound(choice().lateBound()))
         .orElseGet(this::mends);
   }
