@@ -128,6 +128,29 @@ final class Descent {
     return sum;
   }
 
+  /**
+   * A·x: once up through the shares, times the draws, and once down (J. J. Colleau 2002, Genetics
+   * Selection Evolution 34:409, from memory).
+   */
+  double[] times(Map<Integer, Double> x) {
+    double[] product = new double[size];
+    x.forEach((individual, share) -> product[individual] += share);
+    for (int i = youngest(x); i >= 0; i--) {
+      if (product[i] != 0) {
+        passUp(i, product);
+      }
+    }
+    Families.Lists parents = families.parents();
+    for (int i = 0; i < size; i++) {
+      product[i] *= draw(i);
+      int family = families.of(i);
+      for (int k = parents.from(family); k < parents.from(family + 1); k++) {
+        product[i] += parents.share(k) * product[parents.number(k)];
+      }
+    }
+    return product;
+  }
+
   private static int youngest(Map<Integer, Double> of) {
     int youngest = -1;
     for (int individual : of.keySet()) {

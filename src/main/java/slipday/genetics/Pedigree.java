@@ -133,6 +133,15 @@ public final class Pedigree {
     return descent.relationship(one, other);
   }
 
+  /**
+   * The same with each individual by itself: A·x.
+   *
+   * @param shares how much of each individual
+   */
+  public double[] relationships(Map<Integer, Double> shares) {
+    return descent.times(shares);
+  }
+
   /** Whom an individual's genes are from, with the share of each; nothing for a founder. */
   public Map<Integer, Double> parents(int individual) {
     Map<Integer, Double> parents = new TreeMap<>();

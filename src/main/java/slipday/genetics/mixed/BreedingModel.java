@@ -95,6 +95,7 @@ public final class BreedingModel {
   public Answer<Heritability> estimate() {
     return new Families(this)
         .obstacle()
+        .or(model::tooMuch)
         .<Answer<Heritability>>map(Answer::refused)
         .orElseGet(() -> Reml.estimate(model).then(this::heritability));
   }
@@ -110,14 +111,19 @@ public final class BreedingModel {
 
   /**
    * Variances that follow from a heritability stated for some plants, and from how alike fruits of
-   * one plant are here.
+   * one plant are here; refused where the equations would be too many.
    *
    * @param heritability above 0 and below 1, of the mean of so many fruits of a plant
    * @param base the additive variance among the plants it was stated for, over that of the
    *     pedigree's base, above 0: 0.5 for an F2 out of founders of inbreeding 1
    */
   public Answer<Heritability> stated(double heritability, double fruits, double base) {
-    return total().then(total -> Answer.of(total.split(heritability, fruits, base, spread)));
+    return model
+        .tooMuch()
+        .<Answer<Heritability>>map(Answer::refused)
+        .orElseGet(
+            () ->
+                total().then(total -> Answer.of(total.split(heritability, fruits, base, spread))));
   }
 
   /** Variances for a heritability of one fruit among the plants measured. */

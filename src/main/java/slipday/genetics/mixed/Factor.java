@@ -74,29 +74,56 @@ final class Factor {
     private final int[] rows;
     private final double[] values;
 
+    /** Of each row, where among the column at hand it stands, plus one; 0 for one not in it. */
+    private final int[] places;
+
+    private double[] sums = new double[0];
+
     private Inverse(DMatrixSparseCSC lower) {
       starts = lower.col_idx;
       rows = lower.nz_rows;
       values = new double[lower.nz_length];
+      places = new int[lower.numCols];
       for (int j = lower.numCols - 1; j >= 0; j--) {
         column(j, lower.nz_values);
       }
     }
 
+    /** Each column below the diagonal, walked through once, gives to two halves of a product. */
     private void column(int j, double[] factor) {
       int first = starts[j];
       int end = starts[j + 1];
+      if (sums.length < end - first) {
+        sums = new double[2 * (end - first)];
+      }
+      for (int p = first + 1; p < end; p++) {
+        places[rows[p]] = p - first;
+        sums[p - first] = 0;
+      }
+      for (int p = first + 1; p < end; p++) {
+        addProducts(rows[p], p - first, first, factor);
+      }
       double pivot = factor[first];
       double own = 1 / (pivot * pivot);
       for (int p = first + 1; p < end; p++) {
-        double sum = 0;
-        for (int q = first + 1; q < end; q++) {
-          sum += factor[q] * at(rows[p], rows[q]);
-        }
-        values[p] = -sum / pivot;
+        values[p] = -sums[p - first] / pivot;
         own -= factor[p] * values[p] / pivot;
+        places[rows[p]] = 0;
       }
       values[first] = own;
+    }
+
+    private void addProducts(int column, int place, int first, double[] factor) {
+      double own = factor[first + place];
+      double sum = own * values[starts[column]];
+      for (int k = starts[column] + 1; k < starts[column + 1]; k++) {
+        int other = places[rows[k]];
+        if (other > 0) {
+          sum += factor[first + other] * values[k];
+          sums[other] += own * values[k];
+        }
+      }
+      sums[place] += sum;
     }
 
     /**

@@ -108,7 +108,7 @@ public final class JointModel {
 
   /**
    * Breeding values of each trait, in the order of the parts; refused where the correlations can't
-   * all be so.
+   * all be so, or the equations would be too many.
    */
   public static Answer<List<BreedingValues>> values(List<Part> parts, Correlations correlations) {
     if (!canBe(correlations.genetic)) {
@@ -117,7 +117,12 @@ public final class JointModel {
     if (!canBe(correlations.environmental)) {
       return Answer.refused("The environmental correlations stated can't all be so.");
     }
-    return Answer.of(new JointModel(parts, correlations).solve());
+    JointModel joint = new JointModel(parts, correlations);
+    MixedModel model = joint.equations();
+    return model
+        .tooMuch()
+        .<Answer<List<BreedingValues>>>map(Answer::refused)
+        .orElseGet(() -> Answer.of(joint.solve(model)));
   }
 
   /** Whether a matrix can be one of correlations, none of them whole: positive definite. */
@@ -125,7 +130,7 @@ public final class JointModel {
     return SmallMatrix.cholesky(correlations).isPresent();
   }
 
-  private List<BreedingValues> solve() {
+  private MixedModel equations() {
     whiten();
     int columns =
         IntStream.range(0, parts.size()).map(t -> parts.get(t).model.fixed.columns().size()).sum();
@@ -133,22 +138,24 @@ public final class JointModel {
     double[] ones = new double[rows.size()];
     Arrays.fill(ones, 1);
     List<Integer> all = IntStream.range(0, parts.size()).boxed().toList();
-    MixedModel model =
-        new MixedModel(
-            rows.stream().mapToDouble(r -> r.record).toArray(),
-            ones,
-            design(FIXED, columns),
-            List.of(
-                new MixedModel.Random(
-                    design(PERMANENT, plants.size() * lasting.size()),
-                    product(
-                        Covariance.independent(plants.size()),
-                        covariances(lasting, correlations.environmental, false))),
-                new MixedModel.Random(
-                    design(GENETIC, free * parts.size()),
-                    product(
-                        Covariance.related(parts.get(0).model.relationships),
-                        covariances(all, correlations.genetic, true)))));
+    return new MixedModel(
+        rows.stream().mapToDouble(r -> r.record).toArray(),
+        ones,
+        design(FIXED, columns),
+        List.of(
+            new MixedModel.Random(
+                design(PERMANENT, plants.size() * lasting.size()),
+                product(
+                    Covariance.independent(plants.size()),
+                    covariances(lasting, correlations.environmental, false))),
+            new MixedModel.Random(
+                design(GENETIC, free * parts.size()),
+                product(
+                    Covariance.related(parts.get(0).model.relationships),
+                    covariances(all, correlations.genetic, true)))));
+  }
+
+  private List<BreedingValues> solve(MixedModel model) {
     Solution solution = model.solve(lasting.isEmpty() ? 0 : 1, 1, 1);
     List<BreedingValues> values = new ArrayList<>();
     for (int t = 0; t < parts.size(); t++) {

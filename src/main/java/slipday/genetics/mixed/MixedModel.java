@@ -2,6 +2,7 @@ package slipday.genetics.mixed;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Records as a sum of fixed effects, random effects and a remainder: y = X·b + Σ Z·u + e.
@@ -15,6 +16,9 @@ import java.util.List;
  */
 public final class MixedModel {
   private static final double NOTHING_LEFT = 1e-9;
+
+  /** So few equations can be solved however full they are. */
+  private static final int FEW = 3000;
 
   final double[] records;
   final double[] weights;
@@ -84,6 +88,19 @@ public final class MixedModel {
    */
   public Solution solve(double... variances) {
     return new Solution(this, variances);
+  }
+
+  /** Why the equations can't be solved in reasonable time and memory; empty where they can. */
+  Optional<String> tooMuch() {
+    boolean[] taken = new boolean[random.size()];
+    Arrays.fill(taken, true);
+    Layout layout = new Layout(this, taken);
+    if (layout.size() <= FEW) {
+      return Optional.empty();
+    }
+    double[] ratios = new double[random.size()];
+    Arrays.fill(ratios, 1);
+    return Filling.of(layout.equations(ratios)).tooMuch();
   }
 
   /** Columns of X that add nothing to those before, by elimination in X′·W·X. */

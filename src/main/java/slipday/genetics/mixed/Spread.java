@@ -46,12 +46,7 @@ final class Spread {
     boolean[] in = new boolean[columns];
     for (int a = 0; a < columns; a++) {
       in[a] = !model.isAliased(a);
-      for (int b = 0; b <= a; b++) {
-        var one = column(a);
-        var other = column(b);
-        products[a][b] = pedigree.relationship(one, other);
-        products[b][a] = products[a][b];
-      }
+      addProducts(pedigree.relationships(column(a)), products[a]);
     }
     for (int row = 0; row < first.size(); row++) {
       for (int i = model.fixed.start(row); i < model.fixed.end(row); i++) {
@@ -69,6 +64,13 @@ final class Spread {
       }
     }
     return trace;
+  }
+
+  /** X′·v. */
+  private void addProducts(double[] ofPlants, double[] to) {
+    for (int row = 0; row < first.size(); row++) {
+      model.fixed.addTransposed(row, ofPlants[first.get(row).plant()], to);
+    }
   }
 
   private Map<Integer, Double> column(int column) {
