@@ -136,12 +136,13 @@ public final class Binder {
   }
 
   private Optional<Bound> head(Declaration declaration, Line line) {
-    Shape.Match match = declaration.head().match(line.words(), 1);
-    match
-        .failure()
-        .map(f -> Misfit.of(line, f, declaration.word(), declaration.example(), false))
-        .ifPresent(findings::add);
-    return match.bound();
+    Bound bound = declaration.head().bind(line.words(), 1);
+    if (bound == null) {
+      Shape.Failure failure = declaration.head().why(line.words(), 1);
+      findings.add(
+          Misfit.of(line, failure, declaration.word(), declaration.example(), false));
+    }
+    return Optional.ofNullable(bound);
   }
 
   /** What a line told of already still says, so that no other line is blamed for its mistake. */
@@ -193,13 +194,12 @@ public final class Binder {
   }
 
   private void value(Open block, Clause clause, Line line, Line value, Optional<Says> says) {
-    Shape.Match match = clause.shape().match(value.words(), clause.words().size());
-    if (match.bound().isEmpty()) {
+    int from = clause.words().size();
+    Bound bound = clause.shape().bind(value.words(), from);
+    if (bound == null) {
       boolean fact = CropClauses.isFact(clause);
-      match
-          .failure()
-          .map(f -> Misfit.of(value, f, clause.name(), clause.example(), fact))
-          .ifPresent(findings::add);
+      Shape.Failure failure = clause.shape().why(value.words(), from);
+      findings.add(Misfit.of(value, failure, clause.name(), clause.example(), fact));
       return;
     }
     BoundClause earlier = clause.many() ? null : block.said(clause);
@@ -207,7 +207,7 @@ public final class Binder {
       findings.add(saidTwice(clause, line, earlier));
       return;
     }
-    block.add(new BoundClause(clause, match.bound().get(), line, says));
+    block.add(new BoundClause(clause, bound, line, says));
   }
 
   private static Finding saidTwice(Clause clause, Line line, BoundClause earlier) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import slipday.syntax.Word;
 
 /** The one table of clauses. Parser, messages, format and the reference page all read it. */
@@ -59,15 +60,15 @@ public final class Clauses {
 
   /** The clause a line begins with: the one of most words that fits. */
   public static Optional<Clause> of(Declaration declaration, List<Word> words) {
-    return longest(BY_FIRST_WORD.getOrDefault(declaration, Map.of()), words);
+    return Optional.ofNullable(longest(BY_FIRST_WORD.getOrDefault(declaration, Map.of()), words));
   }
 
   /** The clause a line of the record begins with, its date left off. */
   public static Optional<Clause> dated(List<Word> words) {
-    return longest(DATED, words);
+    return Optional.ofNullable(longest(DATED, words));
   }
 
-  private static Optional<Clause> longest(Map<String, List<Clause>> byWord, List<Word> words) {
+  private static @Nullable Clause longest(Map<String, List<Clause>> byWord, List<Word> words) {
     String first = words.get(0).text();
     List<Clause> candidates = byWord.get(first);
     if (candidates == null) {
@@ -75,10 +76,10 @@ public final class Clauses {
     }
     for (Clause clause : candidates) {
       if (begins(clause, words)) {
-        return Optional.of(clause);
+        return clause;
       }
     }
-    return Optional.empty();
+    return null;
   }
 
   private static boolean begins(Clause clause, List<Word> words) {

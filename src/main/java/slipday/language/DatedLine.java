@@ -26,7 +26,10 @@ final class DatedLine {
 
   /** Whether a line begins with a date, or with what was meant for one. */
   static boolean isBegunBy(Line line) {
-    return line.first().is(WordKind.DATE) || wronglyDated(line).isPresent();
+    Word first = line.first();
+    return first.is(WordKind.DATE)
+        || ((first.is(WordKind.MIXED) || first.is(WordKind.NUMBER))
+            && wronglyDated(line).isPresent());
   }
 
   static Reading read(Line line) {

@@ -8,6 +8,9 @@ import slipday.syntax.WordKind;
 
 /** What reading any value needs: figures, failures, and keeping what was read. */
 class FigureReader {
+  /** So many digits and nothing else are a whole number that is soon read. */
+  private static final int PLAIN_DIGITS = 9;
+
   final Kind kind;
   final String name;
   final Shape.Attempt attempt;
@@ -48,6 +51,9 @@ class FigureReader {
       return Double.NaN;
     }
     String text = attempt.text(at);
+    if (text.length() <= PLAIN_DIGITS && isDigits(text)) {
+      return Integer.parseInt(text);
+    }
     return Double.parseDouble(text.charAt(0) == '\u2212' ? '-' + text.substring(1) : text);
   }
 

@@ -53,22 +53,31 @@ public final class Shape {
     return notation;
   }
 
-  /**
-   * Matches the words from an index to their end. Only words that do not fit are matched again to
-   * find out why, so that a line without a mistake costs no more than it must.
-   */
+  /** Matches the words from an index to their end, and finds out why where they do not fit. */
   public Match match(List<Word> words, int from) {
+    Bound bound = bind(words, from);
+    return bound == null
+        ? new Match(Optional.empty(), Optional.of(why(words, from)))
+        : new Match(Optional.of(bound), Optional.empty());
+  }
+
+  /**
+   * The values in the words from an index to their end; null where they do not fit. A line without
+   * a mistake costs no more than that.
+   */
+  @Nullable Bound bind(List<Word> words, int from) {
     Attempt attempt = new Attempt(words, this, false);
-    Part whole = parts().whole();
-    if (whole.match(attempt, from) == words.size()) {
-      return new Match(Optional.of(attempt.bound), Optional.empty());
-    }
+    return parts().whole().match(attempt, from) == words.size() ? attempt.bound : null;
+  }
+
+  /** Why words do not fit. */
+  Failure why(List<Word> words, int from) {
     Attempt explaining = new Attempt(words, this, true);
-    int end = whole.match(explaining, from);
+    int end = parts().whole().match(explaining, from);
     if (end >= 0) {
       explaining.expect(end, "the end of the line");
     }
-    return new Match(Optional.empty(), Optional.of(explaining.failure()));
+    return explaining.failure();
   }
 
   /**

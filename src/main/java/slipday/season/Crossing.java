@@ -1,6 +1,7 @@
 package slipday.season;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
+import slipday.source.Span;
 
 /** Whose pollen can reach whose fruiting flowers, by direction. */
 final class Crossing {
@@ -76,18 +78,41 @@ final class Crossing {
     }
     byGroup.values().forEach(group -> sweep(group, found));
     plantings.stream().filter(PlantingSeason::flowers).forEach(p -> fromOutside(p, found));
-    found.sort(Crossing::compare);
-    return found;
+    return inOrder(found);
   }
 
-  /** By the place of the receiver, then of what sheds; written out, for there can be very many. */
-  private static int compare(Exposure a, Exposure b) {
-    int byReceiver = a.receiver().span().compareTo(b.receiver().span());
-    if (byReceiver != 0) {
-      return byReceiver;
+  /** By the place of the receiver, then of what sheds. */
+  private static List<Exposure> inOrder(List<Exposure> found) {
+    Placed[] placed = new Placed[found.size()];
+    Arrays.setAll(placed, i -> new Placed(found.get(i)));
+    Arrays.sort(placed);
+    List<Exposure> ordered = new ArrayList<>(placed.length);
+    for (Placed p : placed) {
+      ordered.add(p.exposure);
     }
-    int bySource = a.source().span().compareTo(b.source().span());
-    return bySource != 0 ? bySource : a.source().crop().name().compareTo(b.source().crop().name());
+    return ordered;
+  }
+
+  /** With its places looked up once: there can be very many. */
+  private record Placed(Span receiver, Span source, Exposure exposure)
+      implements Comparable<Placed> {
+    Placed(Exposure exposure) {
+      this(exposure.receiver().span(), exposure.source().span(), exposure);
+    }
+
+    @Override
+    public int compareTo(Placed other) {
+      int byReceiver = receiver.compareTo(other.receiver);
+      if (byReceiver != 0) {
+        return byReceiver;
+      }
+      int bySource = source.compareTo(other.source);
+      return bySource != 0 ? bySource : crop().compareTo(other.crop());
+    }
+
+    private String crop() {
+      return exposure.source().crop().name();
+    }
   }
 
   private void sweep(List<PlantingSeason> group, List<Exposure> found) {
@@ -105,7 +130,9 @@ final class Crossing {
   private record Party(
       PlantingSeason season,
       Planting planting,
+      PollenSource source,
       Sex sex,
+      Reasoned<Range> withinSpecies,
       Reasoned<Range> isolation,
       Reason bloom,
       Reason flowers) {
@@ -114,7 +141,9 @@ final class Crossing {
       return new Party(
           season,
           planting,
+          PollenSource.of(planting),
           planting.line().sex(),
+          Crossing.within(planting.species()),
           Crossing.isolation(planting),
           season.date(Event.FIRST_FRUITING).map(Reasoned::reason).orElseGet(season::modelReason),
           planting.places().reason(PlanClauses.FLOWERS));
@@ -134,7 +163,11 @@ final class Crossing {
     if (from.line().name().equals(to.line().name()) || !reaches(donor, receiver)) {
       return Optional.empty();
     }
-    Optional<Reasoned<Range>> degree = degree(from.crop(), to.crop());
+    boolean sameSpecies = from.species().name().equals(to.species().name());
+    Optional<Reasoned<Range>> degree =
+        sameSpecies
+            ? Optional.of(receiver.withinSpecies())
+            : degree(from.species(), to.species());
     Reasoned<Range> isolation = receiver.isolation();
     Optional<Double> distance = distance(from, to);
     boolean far = distance.filter(d -> d >= isolation.value().high()).isPresent();
@@ -145,32 +178,40 @@ final class Crossing {
     if (meeting.chance() <= 0) {
       return Optional.empty();
     }
-    List<Reason> reasons = new ArrayList<>();
-    reasons.add(degree.get().reason());
-    reasons.add(donor.bloom());
-    reasons.add(receiver.bloom());
-    reasons.add(donor.flowers());
-    reasons.add(receiver.flowers());
-    distance.ifPresent(d -> reasons.add(bedsApart(from, to, d)));
-    reasons.add(isolation.reason());
+    Reason crosses = degree.get().reason();
     return Optional.of(
         new Exposure(
-            PollenSource.of(from),
+            donor.source(),
             to,
             degree.get().value(),
-            from.species().name().equals(to.species().name()),
+            sameSpecies,
             Optional.of(meeting.chance()),
             Optional.of(meeting.mornings()),
             distance,
             isolation.value(),
             intoSeed(to),
-            Reason.derived(
-                "`"
-                    + from.name()
-                    + "` sheds pollen while `"
-                    + to.name()
-                    + "` has flowers that set fruit",
-                reasons)));
+            () -> because(donor, receiver, crosses, distance)));
+  }
+
+  private static Reason because(
+      Party donor, Party receiver, Reason crosses, Optional<Double> distance) {
+    Planting from = donor.planting();
+    Planting to = receiver.planting();
+    List<Reason> reasons = new ArrayList<>();
+    reasons.add(crosses);
+    reasons.add(donor.bloom());
+    reasons.add(receiver.bloom());
+    reasons.add(donor.flowers());
+    reasons.add(receiver.flowers());
+    distance.ifPresent(d -> reasons.add(bedsApart(from, to, d)));
+    reasons.add(receiver.isolation().reason());
+    return Reason.derived(
+        "`"
+            + from.name()
+            + "` sheds pollen while `"
+            + to.name()
+            + "` has flowers that set fruit",
+        reasons);
   }
 
   /** Plantings of one kind share their traces, and so what comes of comparing them. */
@@ -215,16 +256,18 @@ final class Crossing {
         && (receiver.flowers().seedFlowersOpen() || receiver.flowers().caged());
   }
 
+  private static Reasoned<Range> within(Species species) {
+    return new Reasoned<>(
+        WITHIN_SPECIES,
+        Reason.fact(
+            "Both are " + species.latin() + ": within a species everything crosses",
+            species.span()));
+  }
+
   /** How readily the receiver takes the donor's pollen; empty where they do not cross. */
-  private static Optional<Reasoned<Range>> degree(Crop donor, Crop receiver) {
-    Species from = donor.species();
-    Species to = receiver.species();
+  private static Optional<Reasoned<Range>> degree(Species from, Species to) {
     if (from.name().equals(to.name())) {
-      return Optional.of(
-          new Reasoned<>(
-              WITHIN_SPECIES,
-              Reason.fact(
-                  "Both are " + to.latin() + ": within a species everything crosses", to.span())));
+      return Optional.of(within(to));
     }
     return to.facts().all(CropFacts.CROSSES_WITH).stream()
         .filter(d -> d.value().species().equals(from.name()))
@@ -266,7 +309,7 @@ final class Crossing {
 
   private static Optional<Exposure> fromOutside(
       Outsider outsider, Reasoned<Crop> crop, Planting to) {
-    Optional<Reasoned<Range>> degree = degree(crop.value(), to.crop());
+    Optional<Reasoned<Range>> degree = degree(crop.value().species(), to.species());
     Reasoned<Range> isolation = isolation(to);
     boolean far =
         outsider.distance().filter(d -> d.value() >= isolation.value().high()).isPresent();
@@ -290,12 +333,13 @@ final class Crossing {
             outsider.distance().map(Reasoned::value),
             isolation.value(),
             intoSeed(to) && !to.flowers().caged(),
-            Reason.derived(
-                "`"
-                    + outsider.name()
-                    + "` has "
-                    + crop.value().name()
-                    + "; when it flowers nobody knows",
-                reasons)));
+            () ->
+                Reason.derived(
+                    "`"
+                        + outsider.name()
+                        + "` has "
+                        + crop.value().name()
+                        + "; when it flowers nobody knows",
+                    reasons)));
   }
 }

@@ -1,6 +1,7 @@
 package slipday.season;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import slipday.garden.Planting;
 import slipday.measure.Range;
 import slipday.measure.Reason;
@@ -18,7 +19,8 @@ import slipday.measure.Reason;
  * @param isolation the home and the strict isolation distance of the receiver's species, m
  * @param intoSeed whether seed is kept from flowers that stand open to it: then it is a danger,
  *     else only a thing to know
- * @param reason what it rests on
+ * @param because what it rests on, put together when it is read: there can be very many exposures
+ *     of which nobody asks
  */
 public record Exposure(
     PollenSource source,
@@ -30,10 +32,14 @@ public record Exposure(
     Optional<Double> distance,
     Range isolation,
     boolean intoSeed,
-    Reason reason) {
+    Supplier<Reason> because) {
 
   /** Mornings on which both are in flower. */
   public record Mornings(int few, int usual, int many) {}
+
+  public Reason reason() {
+    return because.get();
+  }
 
   /** Nearer than even a home garden's isolation distance, or nobody knows how near. */
   public boolean near() {

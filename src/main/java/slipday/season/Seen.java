@@ -3,7 +3,6 @@ package slipday.season;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import slipday.climate.SeasonAxis;
 import slipday.measure.Reasoned;
 
@@ -11,6 +10,7 @@ import slipday.measure.Reasoned;
  * Recorded days as slots of the season's axis: what every weather year is made to agree with.
  *
  * @param gone the day by which no plant stood any more
+ * @param alive the last slot on which plants are known to stand
  */
 record Seen(
     OptionalInt up,
@@ -18,9 +18,20 @@ record Seen(
     OptionalInt fruiting,
     OptionalInt ripe,
     OptionalInt seedRipe,
-    OptionalInt gone) {
+    OptionalInt gone,
+    int alive) {
   private static final OptionalInt NEVER = OptionalInt.empty();
   static final Seen NOTHING = new Seen(NEVER, NEVER, NEVER, NEVER, NEVER, NEVER);
+
+  Seen(
+      OptionalInt up,
+      OptionalInt males,
+      OptionalInt fruiting,
+      OptionalInt ripe,
+      OptionalInt seedRipe,
+      OptionalInt gone) {
+    this(up, males, fruiting, ripe, seedRipe, gone, last(up, males, fruiting, ripe, seedRipe));
+  }
 
   static Seen of(Observed observed, SeasonAxis axis) {
     return new Seen(
@@ -41,20 +52,16 @@ record Seen(
     return new Seen(up, males, OptionalInt.of(slot), NEVER, NEVER, gone);
   }
 
-  /** The last slot on which plants are known to stand. */
-  int alive() {
-    return IntStream.of(
-            up.orElse(-1),
-            males.orElse(-1),
-            fruiting.orElse(-1),
-            ripe.orElse(-1),
-            seedRipe.orElse(-1))
-        .max()
-        .orElse(-1);
+  private static int last(OptionalInt... slots) {
+    int last = -1;
+    for (OptionalInt slot : slots) {
+      last = Math.max(last, slot.orElse(-1));
+    }
+    return last;
   }
 
   /** The first slot of the frost in a year, or of there being no plant, whichever comes first. */
   int end(int frost) {
-    return Math.min(Math.max(frost, alive() + 1), gone.orElse(Integer.MAX_VALUE));
+    return Math.min(Math.max(frost, alive + 1), gone.orElse(Integer.MAX_VALUE));
   }
 }

@@ -10,6 +10,9 @@ import java.util.Arrays;
 public final class Source {
   private static final int NONE = Integer.MAX_VALUE;
 
+  /** Characters of a line, taken for a first guess at how many lines there are. */
+  private static final int USUAL_LINE = 16;
+
   private final String name;
   private final String text;
   private final boolean builtIn;
@@ -33,7 +36,7 @@ public final class Source {
   }
 
   private static int[] lineStarts(String text) {
-    int[] starts = new int[64];
+    int[] starts = new int[text.length() / USUAL_LINE + 64];
     int count = 1;
     int feed = next(text, '\n', 0);
     int back = next(text, '\r', 0);
@@ -46,7 +49,7 @@ public final class Source {
       feed = feed <= end ? next(text, '\n', end + 1) : feed;
       back = back <= end ? next(text, '\r', end + 1) : back;
     }
-    return Arrays.copyOf(starts, count);
+    return count == starts.length ? starts : Arrays.copyOf(starts, count);
   }
 
   /** The next place of a character, or {@link #NONE}. */
