@@ -19,6 +19,7 @@ import slipday.syntax.Line;
 import slipday.syntax.SeasonFile;
 import slipday.syntax.SeasonParser;
 import slipday.syntax.Word;
+import slipday.syntax.WordKind;
 
 /** The crop files that ship with Slipday. */
 public final class BuiltInCrops {
@@ -55,7 +56,7 @@ public final class BuiltInCrops {
     for (SeasonFile file : plan) {
       for (Line line : file.lines()) {
         for (Word word : line.words()) {
-          if (crops.has(word.text())) {
+          if (word.is(WordKind.WORD) && crops.has(word.text())) {
             names.add(word.text());
           }
         }

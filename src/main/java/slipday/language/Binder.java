@@ -19,6 +19,13 @@ public final class Binder {
   private final List<Entry> entries = new ArrayList<>();
   private final List<Line> unread = new ArrayList<>();
   private @Nullable Open open;
+
+  /** Of the open block: one list for all of them, since there can be very many. */
+  private final List<BoundClause> clauses = new ArrayList<>();
+
+  /** Those of the open block that may come once. */
+  private final List<BoundClause> once = new ArrayList<>();
+
   private boolean strayToldOf;
 
   /** Whether a line of the open block is mistaken. */
@@ -42,10 +49,6 @@ public final class Binder {
       List<BoundClause> clauses,
       List<BoundClause> once)
       implements Guess.Under {
-
-    Open(Declaration declaration, Optional<Bound> head, Line line) {
-      this(declaration, head, line, new ArrayList<>(), new ArrayList<>());
-    }
 
     void add(BoundClause clause) {
       clauses.add(clause);
@@ -98,7 +101,9 @@ public final class Binder {
 
   private void begin(Declaration declaration, Optional<Bound> head, Line line) {
     close();
-    open = new Open(declaration, head, line);
+    clauses.clear();
+    once.clear();
+    open = new Open(declaration, head, line, clauses, once);
     damaged = false;
   }
 

@@ -35,6 +35,8 @@ final class Forecaster {
   private final Map<String, List<Fact>> recorded;
   private final Map<PlantingKind, DateChooser.Choice> choices = new HashMap<>();
   private final Map<PlantingKind.At, Traces> walked = new HashMap<>();
+  private final Map<Traces, Map<Event, DateSpread>> spreads = new HashMap<>();
+  private final Map<PlantingKind, List<String>> mends = new HashMap<>();
 
   Forecaster(Garden garden, SeasonWeather climate, Learned learned) {
     this.garden = garden;
@@ -235,13 +237,19 @@ final class Forecaster {
       Reasoned<DateSpread> earlier = dates.get(rests);
       from.add(earlier == null ? base : earlier.reason());
       from.add(climate.reason());
-      DateSpread spread = traces.spread(event, climate.axis());
+      DateSpread spread = spread(traces, event);
       if (gone.isPresent() && spread.usual().isEmpty()) {
         continue;
       }
       gone.ifPresent(g -> from.add(g.reason()));
       dates.put(event, new Reasoned<>(spread, Reason.derived(sentence(event, spread), from)));
     }
+  }
+
+  private DateSpread spread(Traces traces, Event event) {
+    return spreads
+        .computeIfAbsent(traces, t -> new EnumMap<>(Event.class))
+        .computeIfAbsent(event, e -> traces.spread(e, climate.axis()));
   }
 
   private static boolean applies(Needs needs, Event event) {
@@ -281,8 +289,6 @@ final class Forecaster {
     Map<Condition, Reason> because = new EnumMap<>(Condition.class);
     chances.forEach(
         (condition, share) -> because.put(condition, chance(draft, condition, share, start)));
-    List<String> mends =
-        c.possible() ? List.of() : new Mends(draft, this::chooser, climate.axis()).sentences();
     return new DateChoice(
         date,
         draft.fixed(),
@@ -292,10 +298,16 @@ final class Forecaster {
         slot(c.latest()),
         c.lateBound(),
         c.possible(),
-        mends,
+        c.possible() ? List.of() : mends(draft),
         Collections.unmodifiableMap(chances),
         Collections.unmodifiableMap(because),
         reason(draft, date, early, because, moved));
+  }
+
+  private List<String> mends(Draft draft) {
+    return mends.computeIfAbsent(
+        kind(draft.planting(), draft.observed()),
+        k -> new Mends(draft, this::chooser, climate.axis()).sentences());
   }
 
   private Optional<LocalDate> slot(java.util.OptionalInt slot) {
