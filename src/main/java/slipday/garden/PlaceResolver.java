@@ -96,7 +96,7 @@ final class PlaceResolver {
   }
 
   static <T> Reasoned<T> reasoned(BoundClause clause, T value) {
-    return new Reasoned<>(value, Reason.quoting(clause.span()));
+    return new Reasoned<>(value, Reason.quoting(clause));
   }
 
   private Optional<BoundClause> needed(Block block, Clause clause, String what) {

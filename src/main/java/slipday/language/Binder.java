@@ -144,8 +144,7 @@ public final class Binder {
     Bound bound = declaration.head().bind(line.words(), 1);
     if (bound == null) {
       Shape.Failure failure = declaration.head().why(line.words(), 1);
-      findings.add(
-          Misfit.of(line, failure, declaration.word(), declaration.example(), false));
+      findings.add(Misfit.of(line, failure, declaration.word(), declaration.example(), false));
     }
     return Optional.ofNullable(bound);
   }

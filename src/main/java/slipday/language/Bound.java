@@ -5,24 +5,31 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
 
 /** The placeholders of one shape with what filled them, in the order they stood. */
 public final class Bound {
-  private static final int USUAL = 2;
+  /** Names and values in turn: one array for both, since there can be very many of these. */
+  private Object[] cells = new Object[2];
 
-  private String[] names = new String[USUAL];
-  private Value[] values = new Value[USUAL];
   private int size;
 
   void add(String name, Value value) {
-    if (size == names.length) {
-      names = Arrays.copyOf(names, size * 2);
-      values = Arrays.copyOf(values, size * 2);
+    if (2 * size == cells.length) {
+      cells = Arrays.copyOf(cells, cells.length * 2);
     }
-    names[size] = name;
-    values[size++] = value;
+    cells[2 * size] = name;
+    cells[2 * size++ + 1] = value;
+  }
+
+  private String name(int at) {
+    return (String) cells[2 * at];
+  }
+
+  private Value value(int at) {
+    return (Value) cells[2 * at + 1];
   }
 
   int size() {
@@ -35,16 +42,16 @@ public final class Bound {
 
   /** The name of each value, in step with {@link #values}. */
   List<String> placeholders() {
-    return List.of(Arrays.copyOf(names, size));
+    return IntStream.range(0, size).mapToObj(this::name).toList();
   }
 
   public List<Value> values() {
-    return List.of(Arrays.copyOf(values, size));
+    return IntStream.range(0, size).mapToObj(this::value).toList();
   }
 
   private int indexOf(String name) {
     for (int i = 0; i < size; i++) {
-      if (names[i].equals(name)) {
+      if (name(i).equals(name)) {
         return i;
       }
     }
@@ -53,7 +60,7 @@ public final class Bound {
 
   public Optional<Value> find(String name) {
     int at = indexOf(name);
-    return at < 0 ? Optional.empty() : Optional.of(values[at]);
+    return at < 0 ? Optional.empty() : Optional.of(value(at));
   }
 
   public boolean has(String name) {
@@ -64,8 +71,8 @@ public final class Bound {
   public List<Value> all(String name) {
     List<Value> found = new ArrayList<>();
     for (int i = 0; i < size; i++) {
-      if (names[i].equals(name)) {
-        found.add(values[i]);
+      if (name(i).equals(name)) {
+        found.add(value(i));
       }
     }
     return found;

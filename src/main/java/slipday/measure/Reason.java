@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import slipday.source.Placed;
 import slipday.source.Span;
 
 /**
@@ -20,21 +21,21 @@ public final class Reason {
 
   private @Nullable String says;
   private final Basis basis;
-  private final Optional<Span> place;
+  private final @Nullable Placed place;
   private final List<Reason> from;
 
   public Reason(String says, Basis basis, Optional<Span> place, List<Reason> from) {
     this.wording = null;
     this.says = says;
     this.basis = basis;
-    this.place = place;
+    this.place = place.orElse(null);
     this.from = List.copyOf(from);
   }
 
-  private Reason(Supplier<String> wording, Basis basis, Span place) {
+  private Reason(Supplier<String> wording, Basis basis, Placed place) {
     this.wording = wording;
     this.basis = basis;
-    this.place = Optional.of(place);
+    this.place = place;
     this.from = List.of();
   }
 
@@ -46,8 +47,8 @@ public final class Reason {
   }
 
   /** What a line of the plan says. */
-  public static Reason quoting(Span place) {
-    return new Reason(place::plainText, Basis.PLAN, place);
+  public static Reason quoting(Placed place) {
+    return new Reason(() -> place.span().plainText(), Basis.PLAN, place);
   }
 
   public static Reason plan(String says, Span place) {
@@ -95,7 +96,7 @@ public final class Reason {
   }
 
   public Optional<Span> place() {
-    return place;
+    return Optional.ofNullable(place).map(Placed::span);
   }
 
   public List<Reason> from() {
@@ -106,14 +107,14 @@ public final class Reason {
   public boolean equals(@Nullable Object other) {
     return other instanceof Reason reason
         && basis == reason.basis
-        && place.equals(reason.place)
+        && place().equals(reason.place())
         && says().equals(reason.says())
         && from.equals(reason.from);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(basis, place, says());
+    return Objects.hash(basis, place(), says());
   }
 
   @Override

@@ -165,9 +165,7 @@ final class Crossing {
     }
     boolean sameSpecies = from.species().name().equals(to.species().name());
     Optional<Reasoned<Range>> degree =
-        sameSpecies
-            ? Optional.of(receiver.withinSpecies())
-            : degree(from.species(), to.species());
+        sameSpecies ? Optional.of(receiver.withinSpecies()) : degree(from.species(), to.species());
     Reasoned<Range> isolation = receiver.isolation();
     Optional<Double> distance = distance(from, to);
     boolean far = distance.filter(d -> d >= isolation.value().high()).isPresent();
@@ -206,11 +204,7 @@ final class Crossing {
     distance.ifPresent(d -> reasons.add(bedsApart(from, to, d)));
     reasons.add(receiver.isolation().reason());
     return Reason.derived(
-        "`"
-            + from.name()
-            + "` sheds pollen while `"
-            + to.name()
-            + "` has flowers that set fruit",
+        "`" + from.name() + "` sheds pollen while `" + to.name() + "` has flowers that set fruit",
         reasons);
   }
 

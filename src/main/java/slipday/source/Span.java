@@ -4,12 +4,17 @@ package slipday.source;
  * A place in a source: the characters from {@code start} up to but not including {@code end}. Lines
  * and columns are worked out only where a place is shown.
  */
-public record Span(Source source, int start, int end) implements Comparable<Span> {
+public record Span(Source source, int start, int end) implements Comparable<Span>, Placed {
   public Span {
     if (start < 0 || end < start || end > source.text().length()) {
       throw new IllegalArgumentException(
           "span " + start + ".." + end + " outside a text of " + source.text().length());
     }
+  }
+
+  @Override
+  public Span span() {
+    return this;
   }
 
   public String text() {
