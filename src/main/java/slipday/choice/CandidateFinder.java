@@ -17,6 +17,7 @@ import slipday.garden.Goal;
 import slipday.garden.Line;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
+import slipday.garden.record.Grounds;
 import slipday.garden.record.Plants;
 import slipday.genetics.Aim;
 import slipday.genetics.mixed.BreedingValues;

@@ -12,6 +12,7 @@ import slipday.choice.Progress.Step;
 import slipday.descent.Relatives;
 import slipday.garden.Garden;
 import slipday.garden.Line;
+import slipday.garden.record.Grounds;
 import slipday.garden.record.Plants;
 import slipday.genetics.Answer;
 import slipday.genetics.mixed.Measurement;

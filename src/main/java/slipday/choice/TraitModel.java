@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slipday.descent.Relatives;
+import slipday.garden.record.Grounds;
 import slipday.garden.record.Plants;
 import slipday.genetics.mixed.BreedingModel;
 import slipday.genetics.mixed.Measurement;

@@ -3,21 +3,18 @@ package slipday.nextseason;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slipday.garden.Bed;
 import slipday.garden.Crop;
 import slipday.garden.CropFacts;
 import slipday.garden.Facts;
 import slipday.garden.Garden;
-import slipday.garden.Planting;
 import slipday.garden.Room;
-import slipday.garden.record.Fact;
+import slipday.garden.record.Grounds;
 import slipday.measure.Range;
 import slipday.measure.Reasoned;
 import slipday.nextseason.NextSeason.Sown;
@@ -38,17 +35,21 @@ final class BedPlan {
   private static final double SOON = 1;
   private static final double MOVED = 0.01;
 
-  private final Garden garden;
   private final int year;
   private final List<Sown> sown;
   private final List<Group> groups = new ArrayList<>();
   private final List<Bed> beds;
+
+  /** What stands in each bed this season. */
+  private final Map<String, Set<Crop>> crops;
+
   private final double[][] soon;
 
   BedPlan(Garden garden, List<Sown> sown) {
-    this.garden = garden;
     this.year = garden.season().year() + 1;
-    this.sown = sown.stream().map(s -> s.in(stoodLast(garden, s.from()), s.why())).toList();
+    Grounds grounds = new Grounds(garden);
+    this.crops = grounds.cropsByBed();
+    this.sown = sown.stream().map(s -> s.in(grounds.bed(s.from()), s.why())).toList();
     this.beds = garden.beds();
     Map<String, List<Sown>> together = new LinkedHashMap<>();
     this.sown.stream()
@@ -260,37 +261,6 @@ final class BedPlan {
   private Stream<Bed.Grew> grew(Bed bed) {
     return Stream.concat(
         bed.grew().stream().map(Reasoned::value),
-        crops(garden, bed).stream().map(c -> new Bed.Grew(c, year - 1)));
-  }
-
-  /** The bed a planting was moved to as a whole, by the record; else that of the plan. */
-  private static Optional<Bed> stoodLast(Garden garden, Planting planting) {
-    return moves(garden, planting)
-        .filter(m -> m.plants().plant().isEmpty())
-        .reduce((before, after) -> after)
-        .map(Fact.Moved::to)
-        .or(planting::bed);
-  }
-
-  private static Stream<Fact.Moved> moves(Garden garden, Planting planting) {
-    return garden
-        .record()
-        .every(Fact.Moved.class)
-        .filter(m -> m.plants().stand().planting().filter(planting::equals).isPresent());
-  }
-
-  /** Its bed, and those that single plants of it went to. */
-  private static Stream<Bed> stands(Garden garden, Planting planting) {
-    return Stream.concat(
-        stoodLast(garden, planting).stream(),
-        moves(garden, planting).filter(m -> m.plants().plant().isPresent()).map(Fact.Moved::to));
-  }
-
-  /** What stands in a bed this season. */
-  static Set<Crop> crops(Garden garden, Bed bed) {
-    return garden.plantings().stream()
-        .filter(p -> stands(garden, p).anyMatch(b -> b.name().equals(bed.name())))
-        .map(Planting::crop)
-        .collect(Collectors.toCollection(LinkedHashSet::new));
+        crops.getOrDefault(bed.name(), Set.of()).stream().map(c -> new Bed.Grew(c, year - 1)));
   }
 }

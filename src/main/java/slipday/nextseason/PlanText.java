@@ -17,6 +17,7 @@ import slipday.garden.Garden;
 import slipday.garden.Lot;
 import slipday.garden.SeasonYear;
 import slipday.garden.record.Fact;
+import slipday.garden.record.Grounds;
 import slipday.language.Binder;
 import slipday.language.Block;
 import slipday.language.BoundClause;
@@ -43,6 +44,7 @@ public final class PlanText {
   private final Set<String> recorded = new HashSet<>();
   private final GrowText grow;
   private final Outer outer;
+  private final Map<String, Set<Crop>> crops;
   private final List<String> lines = new ArrayList<>();
 
   /**
@@ -61,6 +63,7 @@ public final class PlanText {
     this.garden = next.garden();
     this.grow = new GrowText(next);
     this.outer = outer;
+    this.crops = new Grounds(garden).cropsByBed();
     for (SeasonFile file : files) {
       BoundFile bound = Binder.bind(file).value();
       bound
@@ -166,7 +169,7 @@ public final class PlanText {
     Set<String> said = new LinkedHashSet<>();
     bed.grew().forEach(g -> said.add(g.value().crop().name() + " " + g.value().year()));
     int year = garden.season().year();
-    for (Crop crop : BedPlan.crops(garden, bed)) {
+    for (Crop crop : crops.getOrDefault(bed.name(), Set.of())) {
       if (said.add(crop.name() + " " + year)) {
         of.add("  grew " + crop.name() + " in " + year);
       }

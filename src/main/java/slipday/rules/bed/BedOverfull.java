@@ -1,7 +1,5 @@
 package slipday.rules.bed;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +7,8 @@ import slipday.finding.Level;
 import slipday.garden.Bed;
 import slipday.garden.Planting;
 import slipday.garden.Room;
+import slipday.garden.record.Fact;
+import slipday.garden.record.Grounds;
 import slipday.language.PlanClauses;
 import slipday.measure.Quantity;
 import slipday.measure.Reasoned;
@@ -16,6 +16,7 @@ import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
 import slipday.season.Season;
+import slipday.source.Span;
 
 /** The plants of a bed cover more ground than it has, trailing and all. */
 public final class BedOverfull implements Rule {
@@ -31,34 +32,31 @@ public final class BedOverfull implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
-    Map<String, List<Needed>> byBed = new LinkedHashMap<>();
-    for (Planting planting : season.garden().plantings()) {
-      planting
-          .bed()
-          .ifPresent(
-              bed ->
-                  needed(planting)
-                      .ifPresent(
-                          n -> byBed.computeIfAbsent(bed.name(), b -> new ArrayList<>()).add(n)));
-    }
+    Map<String, List<Grounds.Part>> byBed = new Grounds(season.garden()).byBed();
     for (Bed bed : season.garden().beds()) {
-      bed.size().ifPresent(s -> judge(bed, s, byBed.getOrDefault(bed.name(), List.of()), reporter));
+      List<Needed> needed =
+          byBed.getOrDefault(bed.name(), List.of()).stream()
+              .flatMap(p -> needed(p).stream())
+              .toList();
+      bed.size().ifPresent(s -> judge(bed, s, needed, reporter));
     }
   }
 
-  /** A planting with the ground its plants cover, m². */
-  private record Needed(Planting planting, int plants, Reasoned<Double> each) {
+  /** Plants of a planting with the ground each covers, m². */
+  private record Needed(Grounds.Part part, int plants, Reasoned<Double> each) {
+    Planting planting() {
+      return part.planting();
+    }
+
     double area() {
       return plants * each.value();
     }
   }
 
-  private static Optional<Needed> needed(Planting planting) {
-    return planting
-        .plants()
+  private static Optional<Needed> needed(Grounds.Part part) {
+    return part.plants()
         .flatMap(
-            plants ->
-                Room.ofPlant(planting.facts()).map(g -> new Needed(planting, plants.value(), g)));
+            plants -> Room.ofPlant(part.planting().facts()).map(g -> new Needed(part, plants, g)));
   }
 
   private static void judge(Bed bed, Bed.Size size, List<Needed> plantings, Reporter reporter) {
@@ -90,10 +88,14 @@ public final class BedOverfull implements Rule {
   }
 
   private static void tell(Needed n, Reporter.Report report) {
-    report
-        .concerns(n.planting())
-        .also(n.planting().places().of(PlanClauses.PLANTS), "want " + area(n.area()))
-        .fact(n.each().reason());
+    report.concerns(n.planting()).also(place(n), "want " + area(n.area())).fact(n.each().reason());
+  }
+
+  private static Span place(Needed n) {
+    return n.part()
+        .move()
+        .map(Fact.Moved::span)
+        .orElseGet(() -> n.planting().places().of(PlanClauses.PLANTS));
   }
 
   private static String mend(List<Needed> plantings, double over) {

@@ -10,6 +10,8 @@ import slipday.garden.Bed;
 import slipday.garden.CropFacts;
 import slipday.garden.Facts;
 import slipday.garden.Planting;
+import slipday.garden.record.Fact;
+import slipday.garden.record.Grounds;
 import slipday.language.PlanClauses;
 import slipday.measure.Range;
 import slipday.measure.Reasoned;
@@ -17,6 +19,7 @@ import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
 import slipday.season.Season;
+import slipday.source.Span;
 
 /** A bed gets the family back that grew in it too few years ago. */
 public final class SameFamilyAgain implements Rule {
@@ -37,24 +40,30 @@ public final class SameFamilyAgain implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
-    Map<String, List<Planting>> byBedAndFamily = new LinkedHashMap<>();
-    for (Planting planting : season.garden().plantings()) {
-      if (planting.bed().isPresent() && family(planting.facts()).isPresent()) {
-        String key = planting.bed().get().name() + " " + family(planting.facts()).get();
-        byBedAndFamily.computeIfAbsent(key, k -> new ArrayList<>()).add(planting);
-      }
-    }
     int year = season.garden().season().year();
-    byBedAndFamily.values().forEach(plantings -> judge(plantings, year, reporter));
+    for (List<Grounds.Part> bed : new Grounds(season.garden()).byBed().values()) {
+      Map<String, List<Grounds.Part>> byFamily = new LinkedHashMap<>();
+      for (Grounds.Part part : bed) {
+        family(part.planting().facts())
+            .ifPresent(f -> byFamily.computeIfAbsent(f, k -> new ArrayList<>()).add(part));
+      }
+      byFamily.values().forEach(parts -> judge(parts, year, reporter));
+    }
+  }
+
+  private static Span place(Grounds.Part part) {
+    return part.move()
+        .map(Fact.Moved::span)
+        .orElseGet(() -> part.planting().places().of(PlanClauses.IN));
   }
 
   private static Optional<String> family(Facts facts) {
     return facts.get(CropFacts.FAMILY).map(Reasoned::value);
   }
 
-  private static void judge(List<Planting> plantings, int year, Reporter reporter) {
-    Planting first = plantings.get(0);
-    Bed bed = first.bed().orElseThrow();
+  private static void judge(List<Grounds.Part> parts, int year, Reporter reporter) {
+    Planting first = parts.get(0).planting();
+    Bed bed = parts.get(0).bed();
     String family = family(first.facts()).orElseThrow();
     Optional<Reasoned<Range>> rotation = first.facts().get(CropFacts.ROTATION);
     Optional<Reasoned<Bed.Grew>> last =
@@ -68,26 +77,25 @@ public final class SameFamilyAgain implements Rule {
     int gap = year - last.get().value().year();
     Range years = rotation.get().value();
     if (gap < years.high()) {
-      found(bed, family, plantings, last.get(), gap, rotation.get(), reporter);
+      found(bed, family, parts, last.get(), gap, rotation.get(), reporter);
     }
   }
 
   private static void found(
       Bed bed,
       String family,
-      List<Planting> plantings,
+      List<Grounds.Part> parts,
       Reasoned<Bed.Grew> last,
       int gap,
       Reasoned<Range> rotation,
       Reporter reporter) {
     Range years = rotation.value();
-    Planting first = plantings.get(0);
     Reporter.Report report =
         reporter
             .report(
                 gap < years.low(),
                 bed,
-                first.places().of(PlanClauses.IN),
+                place(parts.get(0)),
                 "The family "
                     + Words.tick(family)
                     + " comes back to bed "
@@ -97,10 +105,8 @@ public final class SameFamilyAgain implements Rule {
                     + ".")
             .marked("comes back here")
             .also(last.reason().place().orElseGet(bed::span), "grew here before");
-    plantings.forEach(report::concerns);
-    plantings.stream()
-        .skip(1)
-        .forEach(p -> report.also(p.places().of(PlanClauses.IN), "comes back too"));
+    parts.forEach(p -> report.concerns(p.planting()));
+    parts.stream().skip(1).forEach(p -> report.also(place(p), "comes back too"));
     report
         .fact(rotation.reason())
         .help(
