@@ -2,6 +2,7 @@ package slipday.choice;
 
 import java.util.List;
 import java.util.Optional;
+import slipday.garden.record.Asides;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
 
@@ -17,6 +18,7 @@ import slipday.garden.record.Plants;
  * @param speaksFor in words
  * @param speaksAgainst in words
  * @param fruits marked ones, the best for seed first
+ * @param asides notes and photos of the plant and of fruits on it
  */
 public record Candidate(
     Plants plant,
@@ -28,12 +30,14 @@ public record Candidate(
     Optional<String> refused,
     List<String> speaksFor,
     List<String> speaksAgainst,
-    List<SeedFruit> fruits) {
+    List<SeedFruit> fruits,
+    List<Asides.Aside> asides) {
   public Candidate {
     figures = List.copyOf(figures);
     speaksFor = List.copyOf(speaksFor);
     speaksAgainst = List.copyOf(speaksAgainst);
     fruits = List.copyOf(fruits);
+    asides = List.copyOf(asides);
   }
 
   /**

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import slipday.descent.Relatives;
 import slipday.garden.Garden;
 import slipday.garden.Goal;
+import slipday.garden.record.Asides;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
 import slipday.genetics.Aim;
@@ -29,6 +30,7 @@ final class Ranking {
   private final Relatives relatives;
   private final Refusals refusals;
   private final SeedFruits seedFruits;
+  private final Asides asides;
 
   Ranking(
       Garden garden,
@@ -43,6 +45,7 @@ final class Ranking {
     this.traits = traits;
     this.relatives = relatives;
     this.refusals = new Refusals(garden, goal, faults, borne);
+    this.asides = new Asides(garden.record());
     this.seedFruits = new SeedFruits(garden, relatives, faults, traits, this);
   }
 
@@ -65,7 +68,8 @@ final class Ranking {
               refusals.of(plant),
               List.of(),
               List.of(),
-              seedFruits.of(fruits.stream().filter(f -> f.seedParent().equals(plant)).toList())));
+              seedFruits.of(fruits.stream().filter(f -> f.seedParent().equals(plant)).toList()),
+              asides.ofPlant(plant)));
     }
     all.sort(
         Comparator.comparing((Candidate c) -> c.refused().isPresent())

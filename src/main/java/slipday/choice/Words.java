@@ -45,7 +45,8 @@ final class Words {
         candidate.refused(),
         speaksFor(candidate),
         speaksAgainst(candidate),
-        candidate.fruits());
+        candidate.fruits(),
+        candidate.asides());
   }
 
   private List<String> speaksFor(Candidate candidate) {

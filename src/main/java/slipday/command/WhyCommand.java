@@ -2,6 +2,7 @@ package slipday.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slipday.app.Checked;
 import slipday.finding.Nearest;
 import slipday.garden.Garden;
@@ -28,7 +29,7 @@ final class WhyCommand {
             "1..*",
             "1..*",
             "WHAT",
-            "A planting, cross, bed, lot or site, and an event, a condition or a rule.")
+            "A planting, cross, bed, lot, tag, plant or site, and an event, a condition or a rule.")
         .forms("text or json.", Form.TEXT, Form.JSON)
         .examples(
             "slipday why plan.season ropewalk-2023             what can be asked of it",
@@ -49,9 +50,10 @@ final class WhyCommand {
     }
     Garden garden = checked.garden().orElseThrow();
     Questions questions = Questions.of(garden, checked.season(), checked.findings());
-    String subject = what.get(0);
-    boolean listOnly = what.size() == 1 && questions.subjects().contains(subject);
-    List<Question> asked = listOnly ? questions.about(subject) : asked(questions);
+    Asked of = Asked.of(what, questions);
+    String subject = of.subject();
+    boolean listOnly = of.topic().isEmpty() && questions.subjects().contains(subject);
+    List<Question> asked = listOnly ? questions.about(subject) : asked(questions, of);
     if (form == Form.JSON) {
       streams.out().print(Json.text(WhyText.data(plan.name(), asked, !listOnly)));
       return Exit.CLEAN;
@@ -73,16 +75,29 @@ final class WhyCommand {
         && checked.findings().stream().anyMatch(f -> f.rule().equals(last));
   }
 
-  private List<Question> asked(Questions questions) {
-    String subject = what.get(0);
+  /** A thing may be of several words, {@code rope plant 2}: the longest that is one is meant. */
+  private record Asked(String subject, String topic) {
+    static Asked of(List<String> words, Questions questions) {
+      for (int n = words.size(); n > 0; n--) {
+        Optional<String> subject = questions.subject(String.join(" ", words.subList(0, n)));
+        if (subject.isPresent()) {
+          return new Asked(subject.get(), String.join(" ", words.subList(n, words.size())));
+        }
+      }
+      return new Asked(words.get(0), String.join(" ", words.subList(1, words.size())));
+    }
+  }
+
+  private List<Question> asked(Questions questions, Asked of) {
+    String subject = of.subject();
     if (!questions.subjects().contains(subject)) {
-      List<Question> ofRule = what.size() == 1 ? questions.ofRule(subject) : List.of();
+      List<Question> ofRule = of.topic().isEmpty() ? questions.ofRule(subject) : List.of();
       if (ofRule.isEmpty()) {
         throw unknown(questions, subject);
       }
       return ofRule;
     }
-    String topic = String.join(" ", what.subList(1, what.size()));
+    String topic = of.topic();
     return questions
         .find(subject, topic)
         .map(List::of)

@@ -10,6 +10,7 @@ import slipday.choice.Correction;
 import slipday.choice.Predicted;
 import slipday.choice.Trait;
 import slipday.measure.Ordinals;
+import slipday.output.data.AsideData;
 import slipday.output.data.CandidatesData;
 
 /**
@@ -42,7 +43,9 @@ public final class CandidatesText {
                   + " you pollinate, and weigh what you pick."));
     } else {
       out.append(table());
-      found.candidates().forEach(c -> out.append(plant(c)));
+      for (int i = 0; i < found.candidates().size(); i++) {
+        out.append(plant(found.candidates().get(i), data.candidates().get(i).asides()));
+      }
       out.append('\n').append(ink.strong("How they were valued")).append('\n');
       shown().forEach(t -> out.append(study(t)));
       out.append(others());
@@ -123,7 +126,7 @@ public final class CandidatesText {
     return String.format(Locale.ROOT, "%.2f", index == 0 ? 0.0 : -index);
   }
 
-  private String plant(Candidate c) {
+  private String plant(Candidate c, List<AsideData> noted) {
     StringBuilder out = new StringBuilder("\n");
     String rank =
         c.rank()
@@ -146,6 +149,7 @@ public final class CandidatesText {
       List<Trait> aimed = shown().stream().map(Candidates.Study::trait).toList();
       c.fruits().forEach(f -> out.append(Lines.hung("  ", fruit(f, aimed))));
     }
+    noted.forEach(a -> out.append(Lines.hung("  noted: ", a.words())));
     return out.toString();
   }
 

@@ -17,6 +17,7 @@ import slipday.climate.WeatherYear;
 import slipday.finding.Finding;
 import slipday.garden.Garden;
 import slipday.garden.Named;
+import slipday.garden.record.Asides;
 import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
@@ -58,6 +59,7 @@ public final class Questions {
     questions.name(garden);
     season.ifPresent(questions::season);
     questions.findings(findings);
+    questions.notes(garden);
     for (Question q : questions.all) {
       questions.bySubject.computeIfAbsent(q.subject(), s -> new ArrayList<>()).add(q);
     }
@@ -72,6 +74,32 @@ public final class Questions {
     garden.lines().forEach(this::name);
     garden.outsiders().forEach(this::name);
     name(garden.site());
+  }
+
+  /** Notes and photos by the things they are of; those of the day alone are the site's. */
+  private void notes(Garden garden) {
+    Map<String, List<Asides.Aside>> byThing = new LinkedHashMap<>();
+    for (Asides.Aside aside : new Asides(garden.record()).all()) {
+      List<String> things =
+          aside.things().isEmpty() ? List.of(garden.site().name()) : aside.things();
+      things.forEach(t -> byThing.computeIfAbsent(t, k -> new ArrayList<>()).add(aside));
+    }
+    byThing.forEach(
+        (thing, asides) -> {
+          subjects.add(thing);
+          List<Reason> lines = asides.stream().map(Asides.Aside::reason).toList();
+          all.add(
+              Question.of(thing, "notes", counted(asides), lines).orAs(Set.of("note", "photos")));
+        });
+  }
+
+  /** How many notes and photos there are, in words. */
+  public static String counted(List<Asides.Aside> asides) {
+    int notes = (int) asides.stream().filter(a -> a.text().isPresent()).count();
+    int photos = asides.size() - notes;
+    return photos == 0
+        ? Lines.count(notes, "note")
+        : (notes == 0 ? "" : Lines.count(notes, "note") + ", ") + Lines.count(photos, "photo");
   }
 
   private void name(Named thing) {
@@ -241,6 +269,13 @@ public final class Questions {
   /** Every name of a thing that can be asked about. */
   public Set<String> subjects() {
     return subjects;
+  }
+
+  /** The thing of a name as somebody types it: the case of a tag does not matter. */
+  public Optional<String> subject(String typed) {
+    return subjects.contains(typed)
+        ? Optional.of(typed)
+        : subjects.stream().filter(typed::equalsIgnoreCase).findFirst();
   }
 
   /** Every rule that found something. */

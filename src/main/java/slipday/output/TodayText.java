@@ -252,7 +252,10 @@ public final class TodayText {
   private void ripe(String planting, List<RipeData> fruits) {
     boolean seed = fruits.get(0).waitsFor().equals("seed-ripe");
     out.append(Lines.hung("", planting + (seed ? ", for seed" : "") + ":", PHONE));
-    fruits.forEach(r -> item(ripe(r)));
+    for (RipeData r : fruits) {
+      item(ripe(r));
+      r.notes().forEach(n -> more("Noted: " + n));
+    }
   }
 
   /** {@code 6B, stake 6: 40 d, due 38 (31 to 44)}. */

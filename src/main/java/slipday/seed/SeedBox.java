@@ -14,6 +14,7 @@ import slipday.garden.Garden;
 import slipday.garden.Line;
 import slipday.garden.Lot;
 import slipday.garden.Planting;
+import slipday.garden.record.Asides;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Mating;
@@ -31,12 +32,14 @@ public final class SeedBox {
 
   private final Garden garden;
   private final Births births;
+  private final Asides asides;
   private final OptionalInt plants;
   private final Set<String> sown = new HashSet<>();
 
   private SeedBox(Garden garden, OptionalInt plants) {
     this.garden = garden;
     this.births = new Births(garden.record());
+    this.asides = new Asides(garden.record());
     this.plants = plants;
     garden
         .record()
@@ -93,7 +96,8 @@ public final class SeedBox {
         wanted,
         toSow,
         left.seeds().filter(n -> toSow < Odds.MOST).map(n -> n - toSow),
-        lot.bitterRisk(garden));
+        lot.bitterRisk(garden),
+        asides.of(new Subject.OfLot(lot)));
   }
 
   private List<Planting> unsown(Lot lot) {

@@ -3,6 +3,7 @@ package slipday.seed;
 import java.util.List;
 import java.util.Optional;
 import slipday.garden.Lot;
+import slipday.garden.record.Asides;
 
 /**
  * A lot as it lies in the seed box.
@@ -18,6 +19,7 @@ import slipday.garden.Lot;
  * @param wanted plants this season's plantings want of it, or as many as were asked for; 0 for none
  * @param toSow seeds to be sure of them in 19 of 20 cases, of plantings not yet sown
  * @param remnant what is left after that; negative where it is too few
+ * @param asides notes and photos of it, its plants and the fruits it came of
  */
 public record SeedLot(
     Lot lot,
@@ -33,9 +35,11 @@ public record SeedLot(
     int wanted,
     int toSow,
     Optional<Integer> remnant,
-    boolean mayBeBitter) {
+    boolean mayBeBitter,
+    List<Asides.Aside> asides) {
   public SeedLot {
     parents = List.copyOf(parents);
     assumed = List.copyOf(assumed);
+    asides = List.copyOf(asides);
   }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import slipday.garden.Bed;
@@ -113,7 +114,7 @@ public final class Grounds {
         .filter(b -> left > 0)
         .ifPresent(b -> parts.put(b.name(), new Part(planting, b, planned.map(n -> left), all)));
     for (Plants single : singles) {
-      Fact.Moved move = moved.get(single);
+      Fact.Moved move = Objects.requireNonNull(moved.get(single));
       parts.merge(
           move.to().name(),
           new Part(planting, move.to(), planned.map(n -> 1), Optional.of(move)),

@@ -17,13 +17,15 @@ import slipday.garden.record.Subject;
 public record AsideData(
     LocalDate date, String about, Optional<String> text, Optional<String> photo, PlaceData place) {
   static List<AsideData> of(GardenRecord record, Subject subject) {
-    return new Asides(record)
-        .of(subject).stream()
-            .map(
-                a ->
-                    new AsideData(
-                        a.date(), a.about(), a.text(), a.photo(), PlaceData.of(a.span(), "")))
-            .toList();
+    return of(new Asides(record).of(subject));
+  }
+
+  static List<AsideData> of(List<Asides.Aside> asides) {
+    return asides.stream()
+        .map(
+            a ->
+                new AsideData(a.date(), a.about(), a.text(), a.photo(), PlaceData.of(a.span(), "")))
+        .toList();
   }
 
   /** As a line for people, with where it stands. */

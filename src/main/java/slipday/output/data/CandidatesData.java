@@ -97,6 +97,7 @@ public record CandidatesData(
    * @param generation as far as its lot tells
    * @param figures of every trait of the study, in its order
    * @param fruits marked ones, the best for seed first
+   * @param asides notes and photos of it and of the fruits on it
    */
   public record CandidateData(
       String name,
@@ -109,7 +110,8 @@ public record CandidatesData(
       List<TraitFigureData> figures,
       List<String> speaksFor,
       List<String> speaksAgainst,
-      List<MarkedFruitData> fruits) {}
+      List<MarkedFruitData> fruits,
+      List<AsideData> asides) {}
 
   /**
    * One trait of a plant.
@@ -214,7 +216,8 @@ public record CandidatesData(
         c.figures().stream().map(CandidatesData::figure).toList(),
         c.speaksFor(),
         c.speaksAgainst(),
-        c.fruits().stream().map(CandidatesData::fruit).toList());
+        c.fruits().stream().map(CandidatesData::fruit).toList(),
+        AsideData.of(c.asides()));
   }
 
   private static TraitFigureData figure(Candidate.Figure f) {

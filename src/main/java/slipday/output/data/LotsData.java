@@ -3,8 +3,6 @@ package slipday.output.data;
 import java.util.List;
 import java.util.Optional;
 import slipday.garden.Lot;
-import slipday.garden.record.GardenRecord;
-import slipday.garden.record.Subject;
 import slipday.genetics.Odds;
 import slipday.genetics.SeedLife;
 import slipday.measure.Reasoned;
@@ -55,7 +53,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
       boolean mayBeBitter,
       List<String> diseases,
       List<AsideData> asides) {
-    static LotData of(SeedLot s, GardenRecord record) {
+    static LotData of(SeedLot s) {
       Lot lot = s.lot();
       return new LotData(
           lot.name(),
@@ -80,7 +78,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
           Ids.of(lot.identity()),
           s.mayBeBitter(),
           lot.diseases().stream().map(Reasoned::value).toList(),
-          AsideData.of(record, new Subject.OfLot(lot)));
+          AsideData.of(s.asides()));
     }
   }
 
@@ -100,9 +98,6 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
 
   public static LotsData of(String plan, Season season, List<SeedLot> lots) {
     return new LotsData(
-        Head.of("lots"),
-        plan,
-        SeasonData.of(season),
-        lots.stream().map(l -> LotData.of(l, season.garden().record())).toList());
+        Head.of("lots"), plan, SeasonData.of(season), lots.stream().map(LotData::of).toList());
   }
 }

@@ -206,6 +206,7 @@ public record TodayData(
    * @param slip whether it slips from the vine when ripe: {@code full}, {@code half} or {@code
    *     none}; null where the crop does not say
    * @param signs of ripeness of its type
+   * @param notes what was noted of it
    */
   public record RipeData(
       String tag,
@@ -222,7 +223,8 @@ public record TodayData(
       boolean overdue,
       boolean takeSeen,
       Optional<String> slip,
-      List<String> signs) {
+      List<String> signs,
+      List<String> notes) {
     static RipeData of(TodayList.RipeFruit r, LocalDate date) {
       MarkedFruit f = r.fruit();
       DateSpread spread = f.expected().value();
@@ -241,7 +243,8 @@ public record TodayData(
           r.overdue(),
           f.story().took().orElse(false),
           f.planting().facts().get(CropFacts.SLIP).map(Reasoned::value),
-          f.planting().facts().all(CropFacts.SIGN).stream().map(Reasoned::value).toList());
+          f.planting().facts().all(CropFacts.SIGN).stream().map(Reasoned::value).toList(),
+          r.notes());
     }
   }
 

@@ -10,11 +10,13 @@ import slipday.choice.Candidates;
 import slipday.choice.Chosen;
 import slipday.choice.Trait;
 import slipday.garden.Goal;
+import slipday.garden.record.Asides;
 import slipday.measure.Basis;
 import slipday.measure.Ordinals;
 import slipday.measure.Reason;
 import slipday.output.CandidatesText;
 import slipday.output.Lines;
+import slipday.output.Questions;
 import slipday.output.report.WhyBook.Item;
 import slipday.output.report.WhyBook.Thing;
 
@@ -140,6 +142,10 @@ record CandidateEntry(
       String tag = f.fruit().tag();
       String answer = after(CandidatesText.fruit(f, traits), tag);
       items.add(book.item("fruit " + tag, answer, List.of(f.fruit().at().reason())));
+    }
+    if (!candidate.asides().isEmpty()) {
+      List<Reason> noted = candidate.asides().stream().map(Asides.Aside::reason).toList();
+      items.add(book.item("notes", Questions.counted(candidate.asides()), noted));
     }
     String generation = candidate.generation().map(g -> ", " + g).orElse("");
     String under = found.line().title() + generation + ", a candidate";

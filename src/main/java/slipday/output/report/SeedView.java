@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import slipday.caution.Caution;
 import slipday.garden.Lot;
+import slipday.garden.record.Asides;
 import slipday.genetics.Odds;
 import slipday.genetics.SeedLife;
 import slipday.measure.Basis;
@@ -13,6 +14,7 @@ import slipday.measure.Quantity;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 import slipday.output.Lines;
+import slipday.output.Questions;
 import slipday.output.report.Template.Raw;
 import slipday.output.report.WhyBook.Item;
 import slipday.output.report.WhyBook.Thing;
@@ -154,6 +156,10 @@ record SeedView(
             .toList();
     if (!parents.isEmpty()) {
       items.add(book.item("parents", Lines.count(parents.size(), "fruit"), parents));
+    }
+    if (!seed.asides().isEmpty()) {
+      List<Reason> noted = seed.asides().stream().map(Asides.Aside::reason).toList();
+      items.add(book.item("notes", Questions.counted(seed.asides()), noted));
     }
     return new Thing(
         Lines.clean(lot.name()),

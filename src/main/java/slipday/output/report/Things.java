@@ -78,10 +78,11 @@ final class Things {
     List<Reason> because = List.of(fruit.expected().reason());
     Item item =
         book.item(fruit.ripens().words(), SeasonView.span(spread, days), at, because, List.of());
+    List<Item> items = new ArrayList<>(List.of(item));
+    questions.find(fruit.tag(), "notes").ifPresent(q -> items.add(item(q, plain(q.topic()), -1)));
     String under = Lines.clean(fruit.planting().name()) + ", a marked fruit";
     String line = book.line(fruit.story().fruit().span());
-    book.thing(
-        WantedView.thing(fruit), new Thing(Lines.clean(fruit.tag()), under, line, List.of(item)));
+    book.thing(WantedView.thing(fruit), new Thing(Lines.clean(fruit.tag()), under, line, items));
   }
 
   private void named(Named thing, String title, String under) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import slipday.garden.Planting;
+import slipday.garden.record.Asides;
 import slipday.season.DateSpread;
 import slipday.season.Event;
 import slipday.season.MarkedFruit;
@@ -17,11 +18,13 @@ final class RipeWork {
   private final Season season;
   private final Recorded recorded;
   private final LocalDate date;
+  private final Asides asides;
 
   RipeWork(Season season, Recorded recorded, LocalDate date) {
     this.season = season;
     this.recorded = recorded;
     this.date = date;
+    this.asides = new Asides(season.garden().record());
   }
 
   /** The one that is furthest past its usual day first. */
@@ -33,12 +36,16 @@ final class RipeWork {
                 .reversed()
                 .thenComparing(MarkedFruit::pollinated)
                 .thenComparing(MarkedFruit::tag))
-        .map(f -> new TodayList.RipeFruit(f, isOverdue(f), stake(f)))
+        .map(f -> new TodayList.RipeFruit(f, isOverdue(f), stake(f), notes(f)))
         .toList();
   }
 
   private Optional<String> stake(MarkedFruit fruit) {
     return recorded.stake(fruit.story().fruit().seedParent());
+  }
+
+  private List<String> notes(MarkedFruit fruit) {
+    return asides.ofFruit(fruit.story().fruit()).stream().flatMap(a -> a.text().stream()).toList();
   }
 
   private static DateSpread expected(MarkedFruit fruit) {

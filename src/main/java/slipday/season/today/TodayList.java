@@ -85,8 +85,10 @@ public record TodayList(
    *
    * @param overdue whether it is past the day by which nine of ten are ripe
    * @param stake the number on its plant's stake, where recorded
+   * @param notes what was noted of it
    */
-  public record RipeFruit(MarkedFruit fruit, boolean overdue, Optional<String> stake) {}
+  public record RipeFruit(
+      MarkedFruit fruit, boolean overdue, Optional<String> stake, List<String> notes) {}
 
   /**
    * Plants of seed that may be bitter.
