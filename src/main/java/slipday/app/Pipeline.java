@@ -91,6 +91,11 @@ public final class Pipeline {
             });
   }
 
+  /** The same of a plan that was read already. */
+  public static CropBook crops(Checked plan) {
+    return crops(plan.said().stream().flatMap(f -> f.blocks().stream()).toList()).value();
+  }
+
   /** The crops that ship, with a plan's own laid over them. */
   private static Outcome<CropBook> crops(List<Block> plan) {
     if (plan.stream().noneMatch(b -> OF_CROPS.contains(b.declaration()))) {

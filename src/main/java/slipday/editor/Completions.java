@@ -39,7 +39,7 @@ final class Completions {
           Symbols.Group.OTHER);
 
   private final Study study;
-  private final Supplier<Optional<CropBook>> crops;
+  private final Supplier<CropBook> crops;
   private final Typed typed;
   private final Range replaced;
   private final Map<String, CompletionItem> items = new LinkedHashMap<>();
@@ -47,7 +47,7 @@ final class Completions {
   /**
    * @param crops asked only where a crop can stand
    */
-  Completions(Study study, Supplier<Optional<CropBook>> crops, Typed typed, Source source, int at) {
+  Completions(Study study, Supplier<CropBook> crops, Typed typed, Source source, int at) {
     this.study = study;
     this.crops = crops;
     this.typed = typed;
@@ -165,8 +165,8 @@ final class Completions {
         declared(Symbols.Group.TAG, "tag");
         declared(Symbols.Group.SEED, "planting or lot");
       }
-      case CROP -> crops.get().ifPresent(book -> book.crops().values().forEach(this::crop));
-      case SPECIES -> crops.get().ifPresent(b -> b.species().values().forEach(this::species));
+      case CROP -> crops.get().crops().values().forEach(this::crop);
+      case SPECIES -> crops.get().species().values().forEach(this::species);
       case RULE ->
           RuleCatalog.rules()
               .forEach(r -> add(r.id(), CompletionItemKind.EnumMember, "rule", "", ""));

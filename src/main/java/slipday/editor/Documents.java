@@ -133,12 +133,7 @@ final class Documents implements TextDocumentService {
         (asked, offset) -> {
           Typed typed = Typed.at(asked.file, offset);
           Completions completions =
-              new Completions(
-                  asked.study,
-                  () -> workspace.crops(asked.study.plan()),
-                  typed,
-                  asked.source(),
-                  offset);
+              new Completions(asked.study, asked.study::crops, typed, asked.source(), offset);
           return Either.forLeft(completions.items());
         });
   }

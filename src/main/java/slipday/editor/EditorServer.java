@@ -21,6 +21,7 @@ import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
+import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.RenameOptions;
 import org.eclipse.lsp4j.SaveOptions;
 import org.eclipse.lsp4j.SemanticTokensLegend;
@@ -98,6 +99,10 @@ public final class EditorServer implements LanguageServer {
     }
   }
 
+  Workspace workspace() {
+    return workspace;
+  }
+
   void changed() {
     publisher.ifPresent(Publisher::changed);
   }
@@ -141,6 +146,12 @@ public final class EditorServer implements LanguageServer {
             new SemanticTokensLegend(Tokens.TYPES, List.of()), true));
     return CompletableFuture.completedFuture(
         new InitializeResult(can, new ServerInfo("slipday", version)));
+  }
+
+  /** The editor is ready; what it will ask first is still some seconds off. */
+  @Override
+  public void initialized(InitializedParams params) {
+    Rehearsal.begin();
   }
 
   @Override

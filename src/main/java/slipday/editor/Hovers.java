@@ -10,7 +10,6 @@ import org.eclipse.lsp4j.Hover;
 import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.Range;
-import slipday.garden.CropBook;
 import slipday.language.Block;
 import slipday.language.BoundClause;
 import slipday.language.Clause;
@@ -73,8 +72,7 @@ final class Hovers {
   }
 
   private String crop(String name) {
-    Optional<CropBook> book = workspace.crops(study.plan());
-    return book.flatMap(b -> CropsData.facts(Optional.of(Where.name(study.plan())), b, name))
+    return CropsData.facts(Optional.of(Where.name(study.plan())), study.crops(), name)
         .map(d -> code(new CropsText(d, Ink.of(false)).text()))
         .orElse("");
   }

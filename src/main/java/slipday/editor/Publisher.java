@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
@@ -20,24 +21,19 @@ import slipday.finding.Finding;
 
 /**
  * Tells findings as one types: mistakes of text and names at once, those of the season when typing
- * pauses.
+ * pauses. Each has a thread of its own, so that a slip is told while a season is still reckoned.
  */
 final class Publisher implements AutoCloseable {
-  private static final long PAUSE_MILLIS = 150;
+  private static final long PAUSE_MILLIS = 80;
 
   private final Workspace workspace;
   private final LanguageClient client;
   private final Consumer<Throwable> log;
   private final Runnable reckoned;
-  private final ScheduledExecutorService worker =
-      Executors.newSingleThreadScheduledExecutor(
-          task -> {
-            Thread thread = new Thread(task, "findings");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final ScheduledExecutorService names = worker("names");
+  private final ScheduledExecutorService seasons = worker("seasons");
   private final AtomicLong state = new AtomicLong();
-  private final Map<Path, List<Finding>> findings = new HashMap<>();
+  private final Map<Path, List<Finding>> findings = new ConcurrentHashMap<>();
   private final Map<Path, Set<Path>> told = new HashMap<>();
 
   /**
@@ -51,14 +47,23 @@ final class Publisher implements AutoCloseable {
     this.reckoned = reckoned;
   }
 
+  private static ScheduledExecutorService worker(String name) {
+    return Executors.newSingleThreadScheduledExecutor(
+        task -> {
+          Thread thread = new Thread(task, name);
+          thread.setDaemon(true);
+          return thread;
+        });
+  }
+
   /** Something was typed, opened, closed or saved. */
   void changed() {
     long now = state.incrementAndGet();
-    run(0, () -> names(now));
-    run(PAUSE_MILLIS, () -> season(now));
+    run(names, 0, () -> names(now));
+    run(seasons, PAUSE_MILLIS, () -> season(now));
   }
 
-  private void run(long delay, Runnable task) {
+  private void run(ScheduledExecutorService worker, long delay, Runnable task) {
     Runnable careful =
         () -> {
           try {
@@ -77,35 +82,36 @@ final class Publisher implements AutoCloseable {
     if (state.get() != now) {
       return;
     }
-    for (Path plan : workspace.plans()) {
+    Set<Path> plans = workspace.plans();
+    for (Path plan : plans) {
       List<Finding> found = workspace.study(plan).findings();
-      if (!found.isEmpty() || !findings.containsKey(plan)) {
-        tell(plan, found);
+      if (!found.isEmpty() || !isTold(plan)) {
+        tell(now, plan, found);
       }
     }
-    findings.keySet().stream()
-        .filter(p -> !workspace.plans().contains(p))
-        .toList()
-        .forEach(this::withdraw);
+    withdrawAllBut(plans);
   }
 
   private void season(long now) {
+    if (state.get() != now) {
+      return;
+    }
     for (Path plan : workspace.plans()) {
-      if (state.get() != now) {
-        return;
-      }
       Checked checked = workspace.reckon(plan);
-      if (state.get() == now) {
-        tell(plan, checked.findings());
+      if (tell(now, plan, checked.findings())) {
         reckoned.run();
       }
     }
   }
 
-  private void tell(Path plan, List<Finding> found) {
-    synchronized (findings) {
-      findings.put(plan, found);
+  /**
+   * @return false where something was typed since, and what was found is left aside
+   */
+  private synchronized boolean tell(long now, Path plan, List<Finding> found) {
+    if (state.get() != now) {
+      return false;
     }
+    findings.put(plan, found);
     Map<Path, List<Diagnostic>> byFile = Diagnostics.of(plan, found);
     Set<Path> files = new TreeSet<>(workspace.study(plan).files().keySet());
     files.addAll(byFile.keySet());
@@ -115,15 +121,21 @@ final class Publisher implements AutoCloseable {
       publish(file, byFile.getOrDefault(file, List.of()));
     }
     before.stream().filter(f -> !files.contains(f)).forEach(f -> publish(f, List.of()));
+    return true;
   }
 
-  private void withdraw(Path plan) {
-    synchronized (findings) {
+  private boolean isTold(Path plan) {
+    return findings.containsKey(plan);
+  }
+
+  private synchronized void withdrawAllBut(Set<Path> plans) {
+    List<Path> gone = findings.keySet().stream().filter(p -> !plans.contains(p)).toList();
+    for (Path plan : gone) {
       findings.remove(plan);
+      Set<Path> files = told.getOrDefault(plan, Set.of());
+      told.remove(plan);
+      files.forEach(f -> publish(f, List.of()));
     }
-    Set<Path> files = told.getOrDefault(plan, Set.of());
-    told.remove(plan);
-    files.forEach(f -> publish(f, List.of()));
   }
 
   private void publish(Path file, List<Diagnostic> diagnostics) {
@@ -132,14 +144,13 @@ final class Publisher implements AutoCloseable {
 
   /** The findings told last of a plan. */
   List<Finding> told(Path plan) {
-    synchronized (findings) {
-      return findings.getOrDefault(plan, List.of());
-    }
+    return findings.getOrDefault(plan, List.of());
   }
 
   @Override
   public void close() {
     // What is being told is told to its end: an interrupt would break the stream.
-    worker.shutdown();
+    names.shutdown();
+    seasons.shutdown();
   }
 }

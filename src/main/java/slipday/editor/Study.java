@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slipday.app.Checked;
+import slipday.app.Pipeline;
 import slipday.finding.Finding;
+import slipday.garden.CropBook;
 import slipday.language.Block;
 import slipday.language.BoundFile;
 import slipday.source.Source;
@@ -36,6 +38,11 @@ record Study(
     }
     boolean across = checked.garden().map(g -> g.season().acrossNewYear()).orElse(false);
     return new Study(plan, checked, files, said, Symbols.of(said.values(), across));
+  }
+
+  /** The crop facts in force, those of crops that the plan does not grow among them. */
+  CropBook crops() {
+    return Pipeline.crops(checked);
   }
 
   Optional<SeasonFile> file(Path path) {

@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
-import slipday.garden.CropBook;
 import slipday.output.Questions;
 import slipday.season.Season;
 
@@ -118,10 +117,6 @@ final class Workspace {
   /** The season as it was last reckoned, if ever. */
   synchronized Optional<Reckoned> reckoned(Path plan) {
     return Optional.ofNullable(reckoned.get(plan));
-  }
-
-  synchronized Optional<CropBook> crops(Path plan) {
-    return pipeline().crops(plan, Where.name(plan)).value();
   }
 
   /**
