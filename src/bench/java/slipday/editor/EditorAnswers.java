@@ -124,6 +124,8 @@ public abstract class EditorAnswers {
 
   @TearDown(Level.Trial)
   public void leave() throws IOException {
+    overTheWire.shutdown().join();
+    overTheWire.exit();
     Files.deleteIfExists(folder.resolve("plan.season"));
     Files.deleteIfExists(folder);
   }

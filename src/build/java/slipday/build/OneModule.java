@@ -34,7 +34,8 @@ public final class OneModule {
 
   /** What a library says of its licence. */
   private static final Pattern WORDS =
-      Pattern.compile("(META-INF/)?(LICEN[CS]E|NOTICE|about[_.])[^/]*", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "(META-INF/)?([^/]*LICEN[CS]E|NOTICE|about[_.])[^/]*", Pattern.CASE_INSENSITIVE);
 
   private final Path folder;
   private final Path licences;
