@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import slipday.garden.Goal;
+import slipday.garden.record.KnownTraits;
 import slipday.genetics.Aim;
 
 /** What a goal wants of each trait, in the traits' own units. */
@@ -22,8 +23,8 @@ final class Aims {
             g.aims()
                 .forEach(
                     a -> {
-                      wanted.put(Trait.key(a.trait()), a);
-                      names.add(Trait.key(a.trait()));
+                      wanted.put(KnownTraits.key(a.trait()), a);
+                      names.add(KnownTraits.key(a.trait()));
                     }));
   }
 

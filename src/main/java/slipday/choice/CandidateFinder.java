@@ -18,6 +18,7 @@ import slipday.garden.Line;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Grounds;
+import slipday.garden.record.KnownTraits;
 import slipday.garden.record.Plants;
 import slipday.genetics.Aim;
 import slipday.genetics.mixed.BreedingValues;
@@ -106,7 +107,7 @@ final class CandidateFinder {
       Optional<Goal.Inheritance> stated =
           goal.stream()
               .flatMap(g -> g.heritabilities().stream())
-              .filter(h -> Trait.key(h.trait()).equals(trait.name()))
+              .filter(h -> KnownTraits.key(h.trait()).equals(trait.name()))
               .findFirst();
       known.add(new Together.Known(model, Inheritance.of(model, stated)));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slipday.garden.Goal;
+import slipday.garden.record.KnownTraits;
 
 /** How far traits go together, as the plan states it; 0 where it does not. */
 final class Correlations {
@@ -19,7 +20,7 @@ final class Correlations {
   private static Map<String, Double> byPair(List<Goal.Correlation> stated) {
     Map<String, Double> byPair = new HashMap<>();
     for (Goal.Correlation each : stated) {
-      byPair.put(pair(Trait.key(each.trait()), Trait.key(each.other())), each.value());
+      byPair.put(KnownTraits.pair(each.trait(), each.other()), each.value());
     }
     return byPair;
   }
@@ -42,10 +43,6 @@ final class Correlations {
   private static double of(Map<String, Double> byPair, Trait one, Trait other) {
     return one.name().equals(other.name())
         ? 1
-        : byPair.getOrDefault(pair(one.name(), other.name()), 0.0);
-  }
-
-  private static String pair(String one, String other) {
-    return one.compareTo(other) < 0 ? one + "\n" + other : other + "\n" + one;
+        : byPair.getOrDefault(KnownTraits.pair(one.name(), other.name()), 0.0);
   }
 }

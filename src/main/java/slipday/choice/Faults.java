@@ -66,11 +66,12 @@ final class Faults {
 
   private void read(Fact fact) {
     if (fact instanceof Fact.Picked picked) {
-      figures(picked.subject(), picked.figures());
+      add(picked.subject(), picked.figures(), picked.figures().fruits());
     } else if (fact instanceof Fact.Measured measured) {
-      figures(measured.subject(), measured.figures());
+      // No fruit is at hand here but a marked one: else it is told of the plant.
+      add(measured.subject(), measured.figures(), 0);
     } else if (fact instanceof Fact.LookedAt looked) {
-      figures(looked.subject(), looked.figures());
+      add(looked.subject(), looked.figures(), 1);
       if (!looked.state().equals("sound")) {
         add(looked.subject(), looked.state(), 1);
       }
@@ -87,8 +88,12 @@ final class Faults {
     }
   }
 
-  private void figures(Subject subject, Figures figures) {
-    figures.faults().forEach(fault -> add(subject, fault, figures.fruits()));
+  /** A fault that one line names twice is one. */
+  private void add(Subject subject, Figures figures, int fruits) {
+    figures.faults().stream()
+        .map(fault -> fault.toLowerCase(Locale.ROOT))
+        .distinct()
+        .forEach(fault -> add(subject, fault, fruits));
   }
 
   private void add(Subject subject, String what, int fruits) {
@@ -98,9 +103,7 @@ final class Faults {
             p ->
                 byPlant
                     .computeIfAbsent(p, x -> new ArrayList<>())
-                    .add(
-                        new Fault(
-                            what.toLowerCase(Locale.ROOT), fruit, fruit.isPresent() ? 1 : fruits)));
+                    .add(new Fault(what, fruit, fruit.isPresent() ? 1 : fruits)));
   }
 
   private static Optional<Plants> plant(Subject subject) {

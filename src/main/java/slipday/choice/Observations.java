@@ -14,6 +14,7 @@ import slipday.garden.Species;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Figures;
 import slipday.garden.record.Fruit;
+import slipday.garden.record.KnownTraits;
 import slipday.garden.record.Plants;
 import slipday.garden.record.Subject;
 import slipday.measure.Range;
@@ -114,7 +115,7 @@ final class Observations {
   /** A score out of fewer points is stretched to the longest scale that was used for it. */
   private void stretch(Figures figures) {
     for (Figures.Trait trait : figures.traits()) {
-      trait.outOf().ifPresent(o -> mostPoints.merge(Trait.key(trait.name()), o, Math::max));
+      trait.outOf().ifPresent(o -> mostPoints.merge(KnownTraits.key(trait.name()), o, Math::max));
     }
   }
 
@@ -162,7 +163,7 @@ final class Observations {
   }
 
   private Trait trait(Figures.Trait figure) {
-    String key = Trait.key(figure.name());
+    String key = KnownTraits.key(figure.name());
     return new Trait(
         key,
         figure.unit().map(Trait::shown),
@@ -174,7 +175,7 @@ final class Observations {
       Unit shown = Trait.shown(figure.unit().get());
       return shown.fromBase(figure.value());
     }
-    double most = mostPoints.getOrDefault(Trait.key(figure.name()), 1.0);
+    double most = mostPoints.getOrDefault(KnownTraits.key(figure.name()), 1.0);
     return figure.outOf().map(o -> figure.value() * most / o).orElse(figure.value());
   }
 

@@ -27,7 +27,7 @@ final class Refusals {
     this.fruits = fruits;
     goal.stream()
         .flatMap(g -> g.refuse().stream())
-        .forEach(r -> refuse.putIfAbsent(r.fault().toLowerCase(Locale.ROOT), r));
+        .forEach(r -> refuse.put(r.fault().toLowerCase(Locale.ROOT), r));
   }
 
   Optional<String> of(Plants plant) {
@@ -128,7 +128,8 @@ final class Refusals {
                 + (refused == 1 ? " is" : " are")
                 + " refused and "
                 + passed
-                + " with fewer such fruits let pass; of each the sound fruits come first for seed.");
+                + " with fewer such fruits let pass; of each the sound fruits come first for"
+                + " seed.");
       }
     }
     return says;

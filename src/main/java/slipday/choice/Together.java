@@ -8,6 +8,7 @@ import java.util.Set;
 import slipday.garden.record.Plants;
 import slipday.genetics.Answer;
 import slipday.genetics.mixed.BreedingValues;
+import slipday.genetics.mixed.Components;
 import slipday.genetics.mixed.JointModel;
 
 /**
@@ -16,6 +17,9 @@ import slipday.genetics.mixed.JointModel;
  */
 final class Together {
   private final Correlations correlations;
+
+  /** Of what a plant has of its own in a trait told of it once: luck in name only. */
+  private static final double NEXT_TO_NOTHING = 1e-4;
 
   /** A trait with what of it is inherited. */
   record Known(TraitModel model, Inheritance inheritance) {
@@ -32,6 +36,24 @@ final class Together {
     private Inheritance.Level level(int of, int levels) {
       int own = inheritance.levels().size();
       return inheritance.levels().get(own == levels ? of : own / 2);
+    }
+
+    /**
+     * What is told of a plant once is the plant's own but for what it inherits, and goes together
+     * with what else stays with the plant, not with the luck of a fruit.
+     */
+    private Components components(int of, int levels) {
+      Components found = level(of, levels).heritability().components();
+      double rest = found.permanent() + found.residual();
+      return trait().isOfPlant()
+          ? new Components(found.additive(), rest * (1 - NEXT_TO_NOTHING), rest * NEXT_TO_NOTHING)
+          : found;
+    }
+
+    /** Whether anything is known of what stays with its plants beside what they inherit. */
+    private boolean isLasting() {
+      return inheritance.levels().stream()
+          .anyMatch(l -> trait().isOfPlant() || l.heritability().components().permanent() > 0);
     }
   }
 
@@ -117,7 +139,7 @@ final class Together {
       parts.add(
           new JointModel.Part(
               one.model().model(),
-              one.level(level, levels).heritability().components(),
+              one.components(level, levels),
               one.model().observed().stream().map(Together::unit).toList()));
       for (int s = 0; s < n; s++) {
         genetic[t][s] = correlations.genetic(one.trait(), group.get(s).trait());
@@ -149,7 +171,7 @@ final class Together {
     Set<Plants> told = new HashSet<>();
     for (Known other : group) {
       if (!other.trait().equals(known.trait())) {
-        others.add(other.trait().name() + stated(known.trait(), other.trait()));
+        others.add(other.trait().name() + stated(known, other));
         other.model().observed().forEach(o -> told.add(o.plant()));
       }
     }
@@ -166,11 +188,21 @@ final class Together {
     return "Valued together with " + String.join(", ", others) + lacking;
   }
 
-  private String stated(Trait one, Trait other) {
-    double genetic = correlations.genetic(one, other);
-    double environmental = correlations.environmental(one, other);
+  private String stated(Known one, Known other) {
+    double genetic = correlations.genetic(one.trait(), other.trait());
+    double environmental = correlations.environmental(one.trait(), other.trait());
     if (genetic == 0 && environmental == 0) {
       return " (by way of others)";
+    }
+    boolean ofPlant = one.trait().isOfPlant() || other.trait().isOfPlant();
+    if (environmental != 0 && ofPlant && !(one.isLasting() && other.isLasting())) {
+      Known fruit = one.trait().isOfPlant() ? other : one;
+      return String.format(
+          Locale.ROOT,
+          " (genetic correlation %.2f; the environmental one tells nothing, for what plants have of"
+              + " their own in %s is not known here)",
+          genetic,
+          fruit.trait().name());
     }
     return String.format(
         Locale.ROOT,

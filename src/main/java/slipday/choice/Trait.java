@@ -3,6 +3,7 @@ package slipday.choice;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import slipday.garden.record.KnownTraits;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Unit;
@@ -16,18 +17,16 @@ import slipday.measure.Unit;
  */
 public record Trait(String name, Optional<Unit> unit, Optional<Range> scale) {
   public static final Trait WEIGHT =
-      new Trait("fruit weight", Optional.of(Unit.KILOGRAM), Optional.empty());
+      new Trait(KnownTraits.FRUIT_WEIGHT, Optional.of(Unit.KILOGRAM), Optional.empty());
   public static final Trait SWEETNESS =
-      new Trait("sweetness", Optional.of(Unit.BRIX), Optional.empty());
+      new Trait(KnownTraits.SWEETNESS, Optional.of(Unit.BRIX), Optional.empty());
   public static final Trait DAYS_TO_RIPE =
-      new Trait("days to ripe", Optional.of(Unit.DAY), Optional.empty());
+      new Trait(KnownTraits.DAYS_TO_RIPE, Optional.of(Unit.DAY), Optional.empty());
   public static final Trait FRUITS =
-      new Trait("fruits per plant", Optional.empty(), Optional.empty());
+      new Trait(KnownTraits.FRUITS_PER_PLANT, Optional.empty(), Optional.empty());
 
   /** Told by the tongue, so only of plants that were found not to be bitter. */
   private static final Set<String> EATEN = Set.of("flavour", "texture", "juiciness");
-
-  private static final String SHORT_WEIGHT = "weight";
 
   /** The unit in which figures are shown that were written in another. */
   static Unit shown(Unit written) {
@@ -37,12 +36,6 @@ public record Trait(String name, Optional<Unit> unit, Optional<Range> scale) {
       case TIME -> Unit.DAY;
       default -> written;
     };
-  }
-
-  /** The name under which figures of a trait are kept: as written, but for case. */
-  public static String key(String name) {
-    String key = name.toLowerCase(Locale.ROOT);
-    return key.equals(SHORT_WEIGHT) ? WEIGHT.name : key;
   }
 
   boolean isEaten() {

@@ -3,7 +3,6 @@ package slipday.garden;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import slipday.finding.Finding;
@@ -75,7 +74,7 @@ final class AimReader {
     if (kind.isEmpty()) {
       return false;
     }
-    Span earlier = first.putIfAbsent(name.text().toLowerCase(Locale.ROOT), clause.span());
+    Span earlier = first.putIfAbsent(KnownTraits.key(name.text()), clause.span());
     if (earlier != null) {
       findings.add(
           Finding.error("said-twice", clause.span(), "`" + name.text() + "` is aimed at twice.")

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import slipday.finding.Finding;
 import slipday.garden.record.KnownTraits;
@@ -44,7 +43,7 @@ final class CorrelationReader {
                 clause.span()));
       }
     }
-    if (!canAllBe(read)) {
+    if (!read.isEmpty() && !canAllBe(read)) {
       contradicts(read);
       return List.of();
     }
@@ -54,7 +53,8 @@ final class CorrelationReader {
   private boolean fits(BoundClause clause) {
     Bound bound = clause.bound();
     double value = bound.number("correlation");
-    if (key(bound.name("trait").text()).equals(key(bound.name("other").text()))) {
+    if (KnownTraits.key(bound.name("trait").text())
+        .equals(KnownTraits.key(bound.name("other").text()))) {
       findings.add(
           Finding.error(
                   OUT_OF_RANGE,
@@ -80,9 +80,8 @@ final class CorrelationReader {
   }
 
   private boolean isNew(BoundClause clause, Map<String, Span> first) {
-    String one = key(clause.bound().name("trait").text());
-    String other = key(clause.bound().name("other").text());
-    String pair = one.compareTo(other) < 0 ? one + "\n" + other : other + "\n" + one;
+    String pair =
+        KnownTraits.pair(clause.bound().name("trait").text(), clause.bound().name("other").text());
     Span earlier = first.putIfAbsent(pair, clause.span());
     if (earlier != null) {
       findings.add(
@@ -94,25 +93,20 @@ final class CorrelationReader {
     return earlier == null;
   }
 
-  private static String key(String trait) {
-    String key = trait.toLowerCase(Locale.ROOT);
-    return key.equals("weight") ? "fruit weight" : key;
-  }
-
   /** Whether the matrix of all pairs, those not named at 0, is positive definite. */
   private static boolean canAllBe(List<Goal.Correlation> read) {
     Map<String, Integer> places = new LinkedHashMap<>();
     for (Goal.Correlation each : read) {
-      places.putIfAbsent(key(each.trait()), places.size());
-      places.putIfAbsent(key(each.other()), places.size());
+      places.putIfAbsent(KnownTraits.key(each.trait()), places.size());
+      places.putIfAbsent(KnownTraits.key(each.other()), places.size());
     }
     double[][] matrix = new double[places.size()][places.size()];
     for (int i = 0; i < matrix.length; i++) {
       matrix[i][i] = 1;
     }
     for (Goal.Correlation each : read) {
-      int i = places.getOrDefault(key(each.trait()), 0);
-      int j = places.getOrDefault(key(each.other()), 0);
+      int i = places.getOrDefault(KnownTraits.key(each.trait()), 0);
+      int j = places.getOrDefault(KnownTraits.key(each.other()), 0);
       matrix[i][j] = each.value();
       matrix[j][i] = each.value();
     }
@@ -133,6 +127,7 @@ final class CorrelationReader {
     }
     findings.add(
         finding.withHelp(
-            "Pairs that are not named count as 0: name those too, or bring the figures nearer to 0."));
+            "Pairs that are not named count as 0: name those too, or bring the figures nearer to"
+                + " 0."));
   }
 }

@@ -1,6 +1,10 @@
 package slipday.garden;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import slipday.finding.Finding;
 import slipday.garden.record.KnownTraits;
@@ -9,9 +13,11 @@ import slipday.language.Bound;
 import slipday.language.BoundClause;
 import slipday.language.GoalClauses;
 import slipday.language.PlanClauses;
+import slipday.source.Span;
 
 /** Goals of lines, and allowances. */
 final class GoalResolver {
+  private final List<Finding> findings;
   private final Names<Line> lines;
   private final Names<Goal> goals;
   private final AimReader aims;
@@ -22,6 +28,7 @@ final class GoalResolver {
    * @param traits that can be aimed at
    */
   GoalResolver(List<Finding> findings, Names<Line> lines, KnownTraits traits) {
+    this.findings = findings;
     this.lines = lines;
     this.goals = new Names<>("goal", findings);
     this.aims = new AimReader(findings, traits);
@@ -45,13 +52,33 @@ final class GoalResolver {
         new Goal(
             line.get(),
             aims.aims(block),
-            block.every(PlanClauses.REFUSE).map(GoalResolver::refusal).toList(),
+            refusals(block),
             block.find(PlanClauses.PARENTS).map(c -> c.bound().count("count")),
             inheritance.heritabilities(block, line.get()),
             correlations.read(block, GoalClauses.CORRELATION),
             correlations.read(block, GoalClauses.ENVIRONMENTAL_CORRELATION),
             weighing(block),
             new Places(block)));
+  }
+
+  /** Each fault once: of two limits nobody could tell which holds. */
+  private List<Goal.Refusal> refusals(Block block) {
+    Map<String, Span> first = new HashMap<>();
+    List<Goal.Refusal> refusals = new ArrayList<>();
+    for (BoundClause clause : block.every(PlanClauses.REFUSE).toList()) {
+      String fault = clause.bound().name("fault").text();
+      Span earlier = first.putIfAbsent(fault.toLowerCase(Locale.ROOT), clause.span());
+      if (earlier == null) {
+        refusals.add(refusal(clause));
+      } else {
+        findings.add(
+            Finding.error("said-twice", clause.span(), "`" + fault + "` is refused twice.")
+                .labelled("refused again")
+                .also(earlier, "refused first")
+                .withHelp("Keep the one whose limit you mean."));
+      }
+    }
+    return refusals;
   }
 
   private static Goal.Refusal refusal(BoundClause clause) {

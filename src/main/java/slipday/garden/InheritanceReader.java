@@ -3,7 +3,6 @@ package slipday.garden;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import slipday.finding.Finding;
@@ -32,7 +31,7 @@ final class InheritanceReader {
     List<Goal.Inheritance> read = new ArrayList<>();
     for (BoundClause clause : block.every(GoalClauses.HERITABILITY).toList()) {
       String trait = clause.bound().name("trait").text();
-      Span earlier = first.putIfAbsent(trait.toLowerCase(Locale.ROOT), clause.span());
+      Span earlier = first.putIfAbsent(KnownTraits.key(trait), clause.span());
       if (earlier != null) {
         findings.add(
             Finding.error(
@@ -78,8 +77,9 @@ final class InheritanceReader {
                       + "`.")
               .withHelp("A heritability holds for the species it was found in: leave it out."));
     }
+    boolean fits = meansFit(clause);
     return among
-        .filter(g -> inRange && same)
+        .filter(g -> inRange && same && fits)
         .map(
             g ->
                 new Goal.Inheritance(
@@ -90,6 +90,30 @@ final class InheritanceReader {
                     bound.has("fruits") ? bound.count("fruits") : 1,
                     g,
                     clause.span()));
+  }
+
+  /** A fruit is no mean, and plants are what a plot is the mean of. */
+  private boolean meansFit(BoundClause clause) {
+    Bound bound = clause.bound();
+    Goal.Unit unit = unit(bound.choice("unit"));
+    boolean plants = bound.has("plants") && unit != Goal.Unit.PLOT;
+    boolean fruits = bound.has("fruits") && unit == Goal.Unit.FRUIT;
+    if (plants || fruits) {
+      findings.add(
+          Finding.error(
+                  "figure-out-of-range",
+                  bound.find(plants ? "plants" : "fruits").orElseThrow().span(),
+                  "A heritability of "
+                      + bound.choice("unit")
+                      + " has no number of "
+                      + (plants ? "plants" : "fruits")
+                      + ".")
+              .labelled("of how many what?")
+              .withHelp(
+                  "Write what it was found of: `of a fruit`, `of plant means of 3 fruits`, or `of"
+                      + " plot means of 6 plants`."));
+    }
+    return !plants && !fruits;
   }
 
   private static Goal.Unit unit(String words) {

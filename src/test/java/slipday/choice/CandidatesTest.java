@@ -267,6 +267,20 @@ class CandidatesTest {
     assertThat(plant(found, "gold-f3 plant 4").refused()).contains("off-type");
   }
 
+  /** A fault of the plant is none of a fruit; a fault that is told twice is one. */
+  @Test
+  void aFaultOfAWholePlantIsNotAFruits() {
+    List<String> record = plants(12, 10, 11, 9);
+    record.add("2026-08-20 fault gold-f3 plant 1, mosaic");
+    record.add("2026-08-21 fault gold-f3 plant 1, Mosaic");
+    record.add("2026-09-20 picked gold-f3 plant 2, 2 fruits, fault mosaic, fault mosaic");
+    Candidates found =
+        Gardens.candidates(GOAL.replace("cracked", "mosaic in more than 2 of its fruits"), record);
+    assertThat(plant(found, "gold-f3 plant 1").refused()).contains("mosaic");
+    assertThat(plant(found, "gold-f3 plant 2").refused()).isEmpty();
+    assertThat(plant(found, "gold-f3 plant 2").speaksAgainst()).contains("mosaic in 2 of 4 fruits");
+  }
+
   @Test
   void refusedPlantsAreNoParents() {
     List<String> record = plants(12, 10, 11, 9);

@@ -16,7 +16,9 @@ class WeighingTest {
       "  heritability fruit weight 0.4 of a fruit, in moschata, F2\n"
           + "  heritability sweetness 0.4 of a fruit, in moschata, F2\n";
   private static final String GOAL =
-      "goal gold\n  raise fruit weight to 3 kg, matters 2\n  raise sweetness to 14 brix, matters 1\n"
+      "goal gold\n"
+          + "  raise fruit weight to 3 kg, matters 2\n"
+          + "  raise sweetness to 14 brix, matters 1\n"
           + HERITABILITIES;
 
   /** Ten plants: weight in one order, sweetness in another, all points for flavour on most. */
@@ -150,6 +152,43 @@ class WeighingTest {
         .isLessThan(predicted(without, 4, "sweetness").value());
     assertThat(without.notes()).anyMatch(n -> n.contains("no environmental correlation is stated"));
     assertThat(with.notes()).noneMatch(n -> n.contains("no environmental"));
+  }
+
+  /** Fruits are counted of a plant once, and share what its place does to it with its weights. */
+  @Test
+  void whatPlacesDoToACountAndToAWeightGoesTogether() {
+    String goal =
+        GOAL
+            + "  keep fruits per plant at 3 or more\n"
+            + "  heritability fruits per plant 0.3 of plant means, in moschata, F2\n"
+            + "  genetic correlation 0.5 of fruits per plant, fruit weight\n";
+    List<String> record = record();
+    record.add("2026-09-12 picked gold-f3 plant 4, 3 fruits, 5.7 kg");
+    Candidates without = Gardens.candidates(goal, record);
+    Candidates with =
+        Gardens.candidates(
+            goal + "  environmental correlation 0.6 of fruits per plant, fruit weight\n", record);
+    // That plant 4 bore many heavy fruits may be due to its place, the more so the closer they go.
+    assertThat(predicted(with, 4, "fruit weight").value())
+        .isLessThan(predicted(without, 4, "fruit weight").value() - 0.005);
+    assertThat(predicted(with, 4, "fruits per plant").value())
+        .isLessThan(predicted(without, 4, "fruits per plant").value() - 0.005);
+  }
+
+  @Test
+  void whereNothingIsKnownOfPlantsTheirPlaceTellsNothing() {
+    List<String> record = record();
+    record.removeIf(l -> l.startsWith("2026-09-02"));
+    String goal =
+        GOAL
+            + "  keep fruits per plant at 3 or more\n"
+            + "  heritability fruits per plant 0.3 of plant means, in moschata, F2\n"
+            + "  genetic correlation 0.5 of fruits per plant, fruit weight\n"
+            + "  environmental correlation 0.6 of fruits per plant, fruit weight\n";
+    record.add("2026-09-12 measured gold-f3 plant 4, length 20 cm");
+    record.add("2026-09-13 picked gold-f3 plant 4, 3 fruits");
+    assertThat(says(Gardens.candidates(goal, record), "fruit weight"))
+        .anyMatch(s -> s.contains("of their own in fruit weight is not known here"));
   }
 
   private static List<String> says(Candidates found, String trait) {

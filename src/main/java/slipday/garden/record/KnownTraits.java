@@ -18,6 +18,13 @@ import slipday.source.Span;
 
 /** Every trait that can be recorded, weighed or counted, and so aimed at. */
 public final class KnownTraits {
+  public static final String SWEETNESS = "sweetness";
+  public static final String FRUIT_WEIGHT = "fruit weight";
+  public static final String DAYS_TO_RIPE = "days to ripe";
+
+  /** Told once for a plant. */
+  public static final String FRUITS_PER_PLANT = "fruits per plant";
+
   private static final String SHORT_WEIGHT = "weight";
 
   private final Map<String, Kind> kinds = new TreeMap<>();
@@ -38,11 +45,11 @@ public final class KnownTraits {
    */
   public static KnownTraits of(List<Block> declared) {
     KnownTraits traits = new KnownTraits();
-    traits.measured("sweetness", Dimension.SWEETNESS, true);
-    traits.measured("fruit weight", Dimension.MASS, true);
+    traits.measured(SWEETNESS, Dimension.SWEETNESS, true);
+    traits.measured(FRUIT_WEIGHT, Dimension.MASS, true);
     traits.measured(SHORT_WEIGHT, Dimension.MASS, true);
-    traits.measured("days to ripe", Dimension.TIME, false);
-    traits.counted("fruits per plant", Optional.empty());
+    traits.measured(DAYS_TO_RIPE, Dimension.TIME, false);
+    traits.counted(FRUITS_PER_PLANT, Optional.empty());
     Traits.SCORES.forEach(s -> traits.counted(s, Optional.empty()));
     Traits.LENGTHS.forEach(l -> traits.measured(l, Dimension.LENGTH, true));
     declared.forEach(traits::declare);
@@ -72,9 +79,17 @@ public final class KnownTraits {
     }
   }
 
-  /** The name under which figures of a trait are kept. */
-  static String key(String name) {
-    return name.toLowerCase(Locale.ROOT);
+  /** The name under which figures of a trait are kept: as written, but for case. */
+  public static String key(String name) {
+    String key = name.toLowerCase(Locale.ROOT);
+    return key.equals(SHORT_WEIGHT) ? FRUIT_WEIGHT : key;
+  }
+
+  /** The same for two traits told of together, in whichever order. */
+  public static String pair(String one, String other) {
+    String first = key(one);
+    String second = key(other);
+    return first.compareTo(second) < 0 ? first + "\n" + second : second + "\n" + first;
   }
 
   /** What is said of a bare number for a trait that is measured. */

@@ -17,7 +17,7 @@ record Filling(long numbers, double products) {
   /** 12 bytes each, and 8 for the inverse: with the equations themselves, in a heap of 1 GiB. */
   private static final long MOST_NUMBERS = 20_000_000;
 
-  /** About a minute for one solution on the machine of {@code docs/performance.md}. */
+  /** About a minute for one solution on a machine of 2026 with two cores. */
   private static final double MOST_PRODUCTS = 3e10;
 
   static Filling of(DMatrixSparseCSC upper) {

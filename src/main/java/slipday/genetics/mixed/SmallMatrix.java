@@ -1,6 +1,8 @@
 package slipday.genetics.mixed;
 
 import java.util.Optional;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.decomposition.chol.CholeskyDecompositionInner_DDRM;
 
 /** Symmetric positive definite matrices of a few rows. */
 final class SmallMatrix {
@@ -47,20 +49,23 @@ final class SmallMatrix {
   /** The lower triangle L of L·L′; empty where the matrix isn't positive definite. */
   static Optional<double[][]> cholesky(double[][] matrix) {
     int size = matrix.length;
-    double[][] lower = new double[size][size];
+    if (size == 0) {
+      return Optional.of(matrix);
+    }
+    DMatrixRMaj lower = new DMatrixRMaj(matrix);
+    if (!new CholeskyDecompositionInner_DDRM(true).decompose(lower)) {
+      return Optional.empty();
+    }
+    double[][] made = new double[size][size];
     for (int i = 0; i < size; i++) {
       for (int j = 0; j <= i; j++) {
-        double left = matrix[i][j];
-        for (int k = 0; k < j; k++) {
-          left -= lower[i][k] * lower[j][k];
-        }
-        if (i == j && !(left > SINGULAR * matrix[i][i])) {
-          return Optional.empty();
-        }
-        lower[i][j] = i == j ? Math.sqrt(left) : left / lower[j][j];
+        made[i][j] = lower.get(i, j);
+      }
+      if (!(made[i][i] * made[i][i] > SINGULAR * matrix[i][i])) {
+        return Optional.empty();
       }
     }
-    return Optional.of(lower);
+    return Optional.of(made);
   }
 
   /** One step of Gauss and Jordan in place; a row that depends on those before comes out as 0. */

@@ -11,6 +11,7 @@ import slipday.choice.Chosen;
 import slipday.choice.Trait;
 import slipday.garden.Goal;
 import slipday.garden.record.Asides;
+import slipday.garden.record.KnownTraits;
 import slipday.measure.Basis;
 import slipday.measure.Ordinals;
 import slipday.measure.Reason;
@@ -184,7 +185,7 @@ record CandidateEntry(
     Optional<Goal.Aim> aim =
         found.goal().stream()
             .flatMap(g -> g.aims().stream())
-            .filter(a -> Trait.key(a.trait()).equals(study.trait().name()))
+            .filter(a -> KnownTraits.key(a.trait()).equals(study.trait().name()))
             .findFirst();
     aim.ifPresent(a -> reasons.add(Reason.quoting(a.span())));
     for (String says : CandidatesText.says(study)) {

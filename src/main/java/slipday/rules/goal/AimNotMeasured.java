@@ -1,7 +1,6 @@
 package slipday.rules.goal;
 
 import java.util.HashSet;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import slipday.finding.Level;
@@ -10,6 +9,7 @@ import slipday.garden.record.Fact;
 import slipday.garden.record.Figures;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.GardenRecord;
+import slipday.garden.record.KnownTraits;
 import slipday.garden.record.Plants;
 import slipday.garden.record.Subject;
 import slipday.rules.Reporter;
@@ -38,17 +38,12 @@ public final class AimNotMeasured implements Rule {
       Harvest harvest = new Harvest(season.garden().record(), goal);
       if (harvest.picked >= PICKED) {
         for (Goal.Aim aim : goal.aims()) {
-          if (!harvest.measured.contains(key(aim.trait()))) {
+          if (!harvest.measured.contains(KnownTraits.key(aim.trait()))) {
             found(goal, aim, harvest, reporter);
           }
         }
       }
     }
-  }
-
-  private static String key(String trait) {
-    String key = trait.toLowerCase(Locale.ROOT);
-    return key.equals("weight") ? "fruit weight" : key;
   }
 
   /** What was picked and measured of a line this season. */
@@ -71,18 +66,18 @@ public final class AimNotMeasured implements Rule {
         last = Optional.of(fact);
         figures(pick.figures());
         if (pick.subject() instanceof Fruit) {
-          measured.add("days to ripe");
+          measured.add(KnownTraits.DAYS_TO_RIPE);
         }
-        plant(pick.subject()).plant().ifPresent(n -> measured.add("fruits per plant"));
+        plant(pick.subject()).plant().ifPresent(n -> measured.add(KnownTraits.FRUITS_PER_PLANT));
       } else if (fact instanceof Fact.Measured measuredFact && isOfLine(measuredFact.subject())) {
         figures(measuredFact.figures());
       }
     }
 
     private void figures(Figures figures) {
-      figures.kilograms().ifPresent(kg -> measured.add("fruit weight"));
-      figures.brix().ifPresent(b -> measured.add("sweetness"));
-      figures.traits().forEach(t -> measured.add(key(t.name())));
+      figures.kilograms().ifPresent(kg -> measured.add(KnownTraits.FRUIT_WEIGHT));
+      figures.brix().ifPresent(b -> measured.add(KnownTraits.SWEETNESS));
+      figures.traits().forEach(t -> measured.add(KnownTraits.key(t.name())));
     }
 
     private boolean isOfLine(Subject subject) {
@@ -113,8 +108,8 @@ public final class AimNotMeasured implements Rule {
                     + " this season none tells it.")
             .concerns(goal.line())
             .help(
-                "Measure the fruits that are left, each with its plant's number, or take the aim out:"
-                    + " a trait that is not measured is not chosen for.");
+                "Measure the fruits that are left, each with its plant's number, or take the aim"
+                    + " out: a trait that is not measured is not chosen for.");
     harvest.last.ifPresent(f -> report.also(f.span(), "the last picked"));
   }
 }

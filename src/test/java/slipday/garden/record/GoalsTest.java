@@ -40,17 +40,21 @@ class GoalsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "raise sweetnes to 13 brix|unknown-name|There is no trait `sweetnes`.|Did you mean `sweetness`?",
-        "raise wingspan to 3|unknown-name|There is no trait `wingspan`.|Declare it with a line such as"
-            + " `trait wingspan`, and record it.",
-        "raise sweetness to 13|unit-missing|`13` does not give `sweetness` its unit.|Write which: brix.",
+        "raise sweetnes to 13 brix|unknown-name|There is no trait `sweetnes`.|Did you mean"
+            + " `sweetness`?",
+        "raise wingspan to 3|unknown-name|There is no trait `wingspan`.|Declare it with a line such"
+            + " as `trait wingspan`, and record it.",
+        "raise sweetness to 13|unit-missing|`13` does not give `sweetness` its unit.|Write which:"
+            + " brix.",
         "raise sweetness to 13 kg|unit-wrong|`sweetness` is not measured in `kg`.|It takes brix.",
-        "raise flavour to 8 kg|unit-wrong|`flavour` is not measured in `kg`.|Give it a bare number.",
-        "raise net density to 7|off-scale|`7` is not on the scale of `net density`.|It goes from 0 to 5.",
-        "keep weight at 1.2 kg to 900 g|range-backwards|The first figure of `1.2 kg to 900 g` is larger"
-            + " than the second.|Write the smaller one first.",
-        "keep weight at 1.2 kg to 5|unit-missing|`5` does not give `weight` its unit.|Write which: kg,"
-            + " g, lb or oz."
+        "raise flavour to 8 kg|unit-wrong|`flavour` is not measured in `kg`.|Give it a bare"
+            + " number.",
+        "raise net density to 7|off-scale|`7` is not on the scale of `net density`.|It goes from 0"
+            + " to 5.",
+        "keep weight at 1.2 kg to 900 g|range-backwards|The first figure of `1.2 kg to 900 g` is"
+            + " larger than the second.|Write the smaller one first.",
+        "keep weight at 1.2 kg to 5|unit-missing|`5` does not give `weight` its unit.|Write which:"
+            + " kg, g, lb or oz."
       })
   void anAimThatDoesNot(String clause, String rule, String message, String help) {
     List<Finding> findings = findings(clause);
@@ -68,14 +72,60 @@ class GoalsTest {
     assertThat(findings.get(0).others()).hasSize(1);
   }
 
+  /** Weight is fruit weight by a shorter name. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "raise weight to 2 kg|keep fruit weight at 1 kg to 2 kg",
+        "heritability weight 0.4 of a fruit, in melon, F2|heritability fruit weight 0.3 of a fruit,"
+            + " in melon, F2",
+        "refuse cracked in more than 1 in 3 fruits|refuse Cracked",
+      })
+  void nothingIsSaidTwice(String one, String again) {
+    List<Finding> findings = findings("raise sweetness to 13 brix", one, again);
+    assertThat(findings).extracting(Finding::rule).containsExactly("said-twice");
+    assertThat(findings.get(0).place().orElseThrow().span().plainText()).isEqualTo(again);
+    assertThat(findings.get(0).others()).hasSize(1);
+  }
+
+  /** A number of plants or fruits that what it was found of has none of. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "a fruit of 6 plants|no number of plants|6",
+        "a fruit of 3 fruits|no number of fruits|3",
+        "plant means of 6 plants|no number of plants|6",
+        "plot means of 6 plants|''|''",
+        "plot means of 6 plants of 2 fruits|''|''",
+        "plant means of 3 fruits|''|''",
+      })
+  void aHeritabilityIsOfWhatItSays(String of, String message, String where) {
+    List<Finding> findings =
+        findings(
+            "raise sweetness to 13 brix", "heritability sweetness 0.4 of " + of + ", in melon, F3");
+    if (message.isEmpty()) {
+      assertThat(findings).isEmpty();
+    } else {
+      assertThat(findings).extracting(Finding::rule).containsExactly("figure-out-of-range");
+      assertThat(findings.get(0).message()).contains(message);
+      assertThat(findings.get(0).help()).contains("of plot means of 6 plants");
+      assertThat(findings.get(0).place().orElseThrow().span().text()).startsWith(where);
+    }
+  }
+
   @Test
   void whatIsAimedAtIsRead() {
     Goal goal =
         Recorded.outcome(
                 Recorded.PLAN
-                    + "goal amber\n  keep fruit weight at 1.2 kg to 1.8 kg, matters 2\n"
-                    + "  keep fruits per plant at 3 or more\n  refuse cracked in more than 1 in 3 fruits\n"
-                    + "  refuse split in more than 2 of its fruits\n  refuse off-type\n"
+                    + "goal amber\n"
+                    + "  keep fruit weight at 1.2 kg to 1.8 kg, matters 2\n"
+                    + "  keep fruits per plant at 3 or more\n"
+                    + "  refuse cracked in more than 1 in 3 fruits\n"
+                    + "  refuse split in more than 2 of its fruits\n"
+                    + "  refuse off-type\n"
                     + "  parents 4 or more\n",
                 List.of())
             .value()
