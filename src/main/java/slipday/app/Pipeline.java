@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import slipday.climate.WeatherRecord;
 import slipday.finding.Finding;
 import slipday.finding.Folding;
@@ -39,12 +40,24 @@ public final class Pipeline {
   private final FileTexts texts;
   private final boolean includesOutside;
   private final LocalDate today;
+  private final Consumer<Garden> named;
 
   /**
    * @param includesOutside whether a plan may include files from outside its own folder
    * @param today the last day that can have been: what is recorded of later ones is in the future
    */
   public Pipeline(FileTexts texts, boolean includesOutside, LocalDate today) {
+    this(texts, includesOutside, today, garden -> {});
+  }
+
+  /**
+   * @param includesOutside as above
+   * @param today as above
+   * @param named is handed a sound garden before its season is reckoned
+   */
+  public Pipeline(
+      FileTexts texts, boolean includesOutside, LocalDate today, Consumer<Garden> named) {
+    this.named = named;
     this.texts = texts;
     this.includesOutside = includesOutside;
     this.today = today;
@@ -136,6 +149,9 @@ public final class Pipeline {
       Ahead.of(g.record(), today).ifPresent(findings::add);
       findings.addAll(Photos.missing(g.record(), plan, texts));
       if (reckoned) {
+        if (sound) {
+          named.accept(g);
+        }
         season = season(g, sound, climate, findings);
       }
     }

@@ -3,6 +3,7 @@ package slipday.choice;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,9 @@ final class Ranking {
   private final Refusals refusals;
   private final SeedFruits seedFruits;
   private final Asides asides;
+
+  /** By level: every plant is compared with all. */
+  private final Map<Integer, Map<Plants, Optional<Double>>> indices = new HashMap<>();
 
   Ranking(
       Garden garden,
@@ -132,7 +136,8 @@ final class Ranking {
   }
 
   private Optional<Double> index(Plants plant, int level) {
-    return index(Map.of(relatives.plant(plant), 1.0), level);
+    Map<Plants, Optional<Double>> known = indices.computeIfAbsent(level, l -> new HashMap<>());
+    return known.computeIfAbsent(plant, p -> index(Map.of(relatives.plant(p), 1.0), level));
   }
 
   /**
@@ -147,10 +152,10 @@ final class Ranking {
     for (TraitValues trait : traits) {
       Optional<Aim> aim = aims.aim(trait.trait(), trait.deviation());
       int levels = trait.inheritance().levels().size();
-      Optional<Predicted> predicted = trait.predicted(shares, levels == LEVELS ? level : 0);
-      if (aim.isPresent() && predicted.isPresent()) {
+      Optional<Double> value = trait.value(shares, levels == LEVELS ? level : 0);
+      if (aim.isPresent() && value.isPresent()) {
         any = true;
-        sum += aim.get().worth(predicted.get().value());
+        sum += aim.get().worth(value.get());
       }
     }
     return any ? Optional.of(sum == 0 ? 0.0 : sum) : Optional.empty();

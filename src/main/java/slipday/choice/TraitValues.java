@@ -27,6 +27,10 @@ final class TraitValues {
   private final Map<Plants, Double> corrected = new LinkedHashMap<>();
   private final Map<Plants, Integer> fruits = new LinkedHashMap<>();
   private final Map<Integer, Double> everyone = new HashMap<>();
+
+  /** What each plant promises, once it was asked for: every candidate is compared with all. */
+  private final Map<Plants, Optional<Predicted>> promised = new HashMap<>();
+
   private final double mean;
 
   TraitValues(
@@ -126,23 +130,41 @@ final class TraitValues {
    * @param level one of the inheritance's
    */
   Optional<Predicted> predicted(Map<Integer, Double> shares, int level) {
-    if (raw.isEmpty() || level >= inheritance.levels().size()) {
+    Optional<Map<Integer, Double>> told = beside(shares, level);
+    if (told.isEmpty()) {
       return Optional.empty();
     }
+    Map<Integer, Double> beside = told.get();
     BreedingValues values = inheritance.levels().get(level).values();
-    Map<Integer, Double> beside = new HashMap<>(shares);
-    everyone.forEach((plant, share) -> beside.merge(plant, -share, Double::sum));
-    beside.values().removeIf(share -> Math.abs(share) < 1e-12);
-    if (beside.isEmpty()) {
-      return Optional.empty();
-    }
     double value = mean + values.value(beside);
     double reach = NINE_IN_TEN * Math.sqrt(Math.max(0, values.errorVariance(beside)));
     return Optional.of(new Predicted(value, value - reach, value + reach, values.accuracy(beside)));
   }
 
+  /** The same without how sure it is, which takes far longer to tell. */
+  Optional<Double> value(Map<Integer, Double> shares, int level) {
+    return beside(shares, level)
+        .map(beside -> mean + inheritance.levels().get(level).values().value(beside));
+  }
+
+  /** Shares less those of all candidates; empty where nothing is left to differ by. */
+  private Optional<Map<Integer, Double>> beside(Map<Integer, Double> shares, int level) {
+    if (raw.isEmpty() || level >= inheritance.levels().size()) {
+      return Optional.empty();
+    }
+    Map<Integer, Double> beside = new HashMap<>(shares);
+    everyone.forEach((plant, share) -> beside.merge(plant, -share, Double::sum));
+    beside.values().removeIf(share -> Math.abs(share) < 1e-12);
+    return beside.isEmpty() ? Optional.empty() : Optional.of(beside);
+  }
+
   Optional<Predicted> predicted(Plants plant) {
-    return predicted(Map.of(relatives.plant(plant), 1.0), middle());
+    Optional<Predicted> known = promised.get(plant);
+    if (known == null) {
+      known = predicted(Map.of(relatives.plant(plant), 1.0), middle());
+      promised.put(plant, known);
+    }
+    return known;
   }
 
   private static final double[] NONE = {1, 0};

@@ -9,8 +9,9 @@ import java.util.Optional;
 
 /**
  * A command line as most people type it, read without the library, which takes as long to make
- * itself ready as a plan takes to be checked: long options in full, each once, and as many
- * arguments as are wanted. Anything else is left to the library, which says what is wrong with it.
+ * itself ready as a plan takes to be checked: options in full, each once, short ones with their
+ * value as a word of its own, and as many arguments as are wanted. Anything else is left to the
+ * library, which says what is wrong with it.
  */
 final class PlainArgs {
   private final Spec spec;
@@ -46,7 +47,8 @@ final class PlainArgs {
     int equals = word.indexOf('=');
     String name = equals < 0 ? word : word.substring(0, equals);
     Optional<Spec.Option> option = spec.option(name);
-    if (!name.startsWith("--") || option.isEmpty() || options.containsKey(name)) {
+    boolean plain = name.startsWith("--") || word.length() == 2;
+    if (!plain || option.isEmpty() || options.containsKey(name)) {
       return false;
     }
     String value = equals < 0 ? "" : word.substring(equals + 1);

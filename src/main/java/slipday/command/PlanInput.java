@@ -3,11 +3,13 @@ package slipday.command;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Consumer;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
 import slipday.finding.Finding;
 import slipday.finding.Level;
+import slipday.garden.Garden;
 import slipday.output.FindingsText;
 import slipday.output.Ink;
 
@@ -52,7 +54,19 @@ final class PlanInput {
    * @throws CommandFailure if its first file can't be used
    */
   Checked read(LocalDate today) {
-    Pipeline pipeline = new Pipeline(FileTexts.onDisk(), args.has("--include-outside"), today);
+    return read(today, garden -> {});
+  }
+
+  /**
+   * The plan, checked.
+   *
+   * @param today what is recorded of later days is in the future
+   * @param named is handed a sound garden before its season is reckoned
+   * @throws CommandFailure if its first file can't be used
+   */
+  Checked read(LocalDate today, Consumer<Garden> named) {
+    Pipeline pipeline =
+        new Pipeline(FileTexts.onDisk(), args.has("--include-outside"), today, named);
     Path path = streams.path(name);
     Checked checked = stdin ? pipeline.check(streams.in(), name, path) : pipeline.check(path, name);
     if (!checked.usable()) {

@@ -1,6 +1,8 @@
 package slipday.command;
 
+import java.time.LocalDate;
 import slipday.app.Checked;
+import slipday.app.ReportAhead;
 import slipday.output.report.ReportPage;
 
 final class ReportCommand {
@@ -23,7 +25,9 @@ final class ReportCommand {
   private static int run(Args args, Streams streams) {
     PageOutput output = new PageOutput(args, streams);
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read(Today.latest(args, streams, "--date"));
+    LocalDate day = Today.date(args, streams);
+    ReportAhead ahead = new ReportAhead(day);
+    Checked checked = plan.read(Today.latest(args, streams, "--date"), ahead::begin);
     checked
         .season()
         .ifPresent(
@@ -35,8 +39,9 @@ final class ReportCommand {
                             season,
                             checked.findings(),
                             checked.files(),
-                            Today.date(args, streams),
-                            args.has("--date")))));
+                            day,
+                            args.has("--date"),
+                            ahead::breeding))));
     return plan.tellErrors(checked);
   }
 }

@@ -27,13 +27,17 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.Date;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.TimeZone;
 import java.util.UUID;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Future;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.stream.BaseStream;
 import java.util.stream.Stream;
 
 /**
@@ -101,6 +105,19 @@ class PurityTest {
         .check(all);
     belowCalls(Math.class, "random").check(all);
     belowCalls(UUID.class, "randomUUID").check(all);
+  }
+
+  @ArchTest
+  static void noThreads(JavaClasses all) {
+    below()
+        .should()
+        .dependOnClassesThat(
+            JavaClass.Predicates.assignableTo(Thread.class)
+                .or(JavaClass.Predicates.assignableTo(Executor.class))
+                .or(JavaClass.Predicates.assignableTo(Future.class)))
+        .check(all);
+    belowCalls(Collection.class, "parallelStream").check(all);
+    belowCalls(BaseStream.class, "parallel").check(all);
   }
 
   @ArchTest

@@ -107,6 +107,8 @@ class PlainArgsProperties {
     assertThat(read("check", "-", "--format", "json", "--color=never", "--allowed")).isPresent();
     assertThat(read("why", "plan.season", "ropewalk", "first", "male")).isPresent();
     assertThat(read("crops")).isPresent();
+    assertThat(read("report", "plan.season", "-o", "season.html")).isPresent();
+    assertThat(read("report", "plan.season", "-oseason.html")).isEmpty();
     assertThat(read("format", "a.season", "b.season", "--check")).isPresent();
   }
 

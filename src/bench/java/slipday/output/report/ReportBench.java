@@ -66,7 +66,8 @@ public class ReportBench {
                 checked.findings(),
                 checked.files(),
                 DAY,
-                true));
+                true,
+                () -> Breeding.of(checked.garden().orElseThrow().asOf(DAY))));
     table =
         Mustache.compiler()
             .compile("<table>{{#rows}}<tr><td>{{a}}</td><td>{{b}}</td></tr>{{/rows}}");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import slipday.genetics.Answer;
 import slipday.genetics.Pedigree;
 import slipday.genetics.RelationshipInverse;
@@ -35,6 +36,7 @@ public final class BreedingModel {
   final Map<Integer, Integer> levels = new HashMap<>();
   final MixedModel model;
   private final double spread;
+  private @Nullable Answer<Total> total;
 
   private BreedingModel(Pedigree pedigree, List<Measurement> measurements) {
     this.pedigree = pedigree;
@@ -146,11 +148,18 @@ public final class BreedingModel {
    */
   public record Repeatability(double value, double error) {}
 
+  /** Searched for once: it rests on no heritability. */
   private Answer<Total> total() {
-    boolean repeated = measurements.size() > plants.size();
-    List<MixedModel.Random> random = repeated ? List.of(permanent()) : List.of();
-    return Reml.estimate(model(random, fixed.design()))
-        .then(found -> Answer.of(Total.of(found, repeated)));
+    Answer<Total> known = total;
+    if (known == null) {
+      boolean repeated = measurements.size() > plants.size();
+      List<MixedModel.Random> random = repeated ? List.of(permanent()) : List.of();
+      known =
+          Reml.estimate(model(random, fixed.design()))
+              .then(found -> Answer.of(Total.of(found, repeated)));
+      total = known;
+    }
+    return known;
   }
 
   /** Variance among plants and among fruits of one; all of it with the fruits if none has two. */

@@ -7,15 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import slipday.choice.Candidates;
-import slipday.choice.Chooser;
-import slipday.choice.Chosen;
-import slipday.choice.Wish;
 import slipday.garden.Garden;
 import slipday.garden.Line;
-import slipday.garden.SeasonYear;
 import slipday.garden.record.FruitStory;
-import slipday.genetics.Answer;
 import slipday.output.report.Template.Raw;
 
 /**
@@ -45,46 +39,40 @@ record CandidatesSection(List<CandidatesView> lines, List<List<Words.Part>> othe
         .toList();
   }
 
-  static CandidatesSection of(Garden garden, WhyBook book) {
+  static CandidatesSection of(Garden garden, Breeding breeding, WhyBook book) {
     List<CandidatesView> lines = new ArrayList<>();
     List<List<Words.Part>> others = new ArrayList<>();
-    SeasonYear own = garden.season();
-    Set<String> aimedAt =
-        garden.goals().stream().map(g -> g.line().name()).collect(Collectors.toSet());
     for (Line line : garden.lines()) {
-      if (!aimedAt.contains(line.name())) {
-        continue;
-      }
-      Answer<Chosen> answer = Chooser.choose(garden, line, Wish.none());
-      Optional<Chosen> chosen = answer.value();
-      Candidates found =
-          chosen.map(Chosen::candidates).orElseGet(() -> Candidates.of(garden, line));
-      boolean measured = found.traits().stream().anyMatch(t -> t.aim().isPresent());
-      if (measured) {
-        String none = answer.refusal().orElse("");
-        String season = own.label(found.year());
-        String prefix = "cp" + lines.size() + "-";
-        lines.add(CandidatesView.of(found, season, chosen, none, prefix, book));
-      } else if (!found.candidates().isEmpty()) {
-        others.add(
-            Words.parts(
-                "Plants of `"
-                    + line.name()
-                    + "` have marked fruit, and nothing that its goal aims at is measured yet:"
-                    + " weigh, taste and write it down as the fruit is picked."));
-      }
+      breeding
+          .of(line.name())
+          .ifPresent(
+              b -> {
+                if (b.candidates().traits().stream().anyMatch(t -> t.aim().isPresent())) {
+                  String season = garden.season().label(b.candidates().year());
+                  lines.add(CandidatesView.of(b, season, "cp" + lines.size() + "-", book));
+                } else if (!b.candidates().candidates().isEmpty()) {
+                  others.add(Words.parts(unmeasured(line)));
+                }
+              });
     }
-    goalless(garden, aimedAt).ifPresent(says -> others.add(Words.parts(says)));
+    goalless(garden, breeding).ifPresent(says -> others.add(Words.parts(says)));
     return new CandidatesSection(List.copyOf(lines), List.copyOf(others));
   }
 
+  private static String unmeasured(Line line) {
+    return "Plants of `"
+        + line.name()
+        + "` have marked fruit, and nothing that its goal aims at is measured yet: weigh, taste and"
+        + " write it down as the fruit is picked.";
+  }
+
   /** Lines with marked fruit of this season of which nobody said what is wanted. */
-  private static Optional<String> goalless(Garden garden, Set<String> aimedAt) {
+  private static Optional<String> goalless(Garden garden, Breeding breeding) {
     Set<String> marked = new LinkedHashSet<>();
     for (FruitStory story : FruitStory.all(garden.record())) {
       Line line = story.fruit().seedParent().stand().lot().line();
       boolean now = story.fruit().year() == garden.season().year();
-      if (now && story.counts() && !aimedAt.contains(line.name())) {
+      if (now && story.counts() && breeding.of(line.name()).isEmpty()) {
         marked.add("`" + line.name() + "`");
       }
     }

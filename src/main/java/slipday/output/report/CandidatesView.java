@@ -87,16 +87,11 @@ record CandidatesView(
 
   /**
    * @param season they stood in, as people call it
-   * @param none why nothing is chosen
    * @param prefix of the candidates' ids in the book
    */
-  static CandidatesView of(
-      Candidates found,
-      String season,
-      Optional<Chosen> chosen,
-      String none,
-      String prefix,
-      WhyBook book) {
+  static CandidatesView of(Breeding.OfLine of, String season, String prefix, WhyBook book) {
+    Candidates found = of.candidates();
+    Optional<Chosen> chosen = of.chosen().value();
     List<Candidates.Study> studies =
         found.traits().stream().filter(t -> t.aim().isPresent()).toList();
     List<CandidateEntry> entries = new ArrayList<>();
@@ -125,7 +120,7 @@ record CandidatesView(
         found.line().title(),
         found.line().name().equals(found.line().title()) ? "" : found.line().name(),
         season,
-        Words.parts(chosen.map(CandidatesView::goesOn).orElse(none)),
+        Words.parts(of.chosen().match(CandidatesView::goesOn, refused -> refused)),
         Words.parts(chosen.map(CandidatesView::next).orElse("")),
         panels.subList(0, pairs),
         panels.subList(pairs, panels.size()),

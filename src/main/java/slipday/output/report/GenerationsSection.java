@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import slipday.choice.Progress;
 import slipday.garden.Garden;
-import slipday.garden.Goal;
-import slipday.garden.Line;
 
 /**
  * Lines over their generations.
@@ -27,18 +25,18 @@ record GenerationsSection(List<GenerationsView> lines, List<Words.Part> single) 
     return !single.isEmpty();
   }
 
-  static GenerationsSection of(Garden garden, WhyBook book) {
+  static GenerationsSection of(Garden garden, Breeding breeding, WhyBook book) {
     List<GenerationsView> lines = new ArrayList<>();
     List<String> single = new ArrayList<>();
-    for (Line line : garden.goals().stream().map(Goal::line).toList()) {
-      Progress progress = Progress.of(garden, line);
+    for (Breeding.OfLine of : breeding.lines().values()) {
+      Progress progress = of.progress();
       List<Progress.Trend> aimed =
           progress.traits().stream().filter(t -> t.aim().isPresent()).toList();
       if (aimed.stream().anyMatch(t -> t.stands().size() > 1)) {
         lines.add(
             GenerationsView.of(progress, aimed, garden.season(), "ge" + lines.size() + "-", book));
       } else if (!aimed.isEmpty()) {
-        single.add("`" + line.name() + "`");
+        single.add("`" + progress.line().name() + "`");
       }
     }
     return new GenerationsSection(List.copyOf(lines), Words.parts(single(single)));

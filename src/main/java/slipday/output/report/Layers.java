@@ -55,18 +55,12 @@ final class Layers {
     graph.setProperty(LayeredOptions.RANDOM_SEED, 1);
   }
 
-  /** Makes its classes ready in the background; they take longer to load than a graph to place. */
-  static void warm() {
-    Thread thread =
-        new Thread(
-            () -> {
-              Layers layers = new Layers();
-              layers.edge(layers.node(1, 1), layers.node(1, 1));
-              layers.place();
-            },
-            "layers");
-    thread.setDaemon(true);
-    thread.start();
+  /** Makes its classes ready; they take longer to load than a graph to place. */
+  static double makeReady() {
+    Layers layers = new Layers();
+    layers.edge(layers.node(1, 1), layers.node(1, 1));
+    layers.place();
+    return layers.width();
   }
 
   /**

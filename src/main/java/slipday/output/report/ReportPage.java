@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import slipday.climate.WeatherYear;
 import slipday.finding.Finding;
 import slipday.finding.Label;
@@ -41,6 +42,7 @@ public final class ReportPage {
    * @param texts plan and record as read, in their order
    * @param asOf the day it is made for
    * @param fixed whether that day stays today's on the page, whenever it is looked at
+   * @param breeding of the garden as of that day; asked for last
    */
   public record Subject(
       String plan,
@@ -48,7 +50,8 @@ public final class ReportPage {
       List<Finding> findings,
       List<SeasonFile> texts,
       LocalDate asOf,
-      boolean fixed) {}
+      boolean fixed,
+      Supplier<Breeding> breeding) {}
 
   /** What the template is filled in with. */
   record View(
@@ -76,15 +79,21 @@ public final class ReportPage {
       List<FindingView> findings,
       List<PlanText.FileView> texts) {}
 
+  /**
+   * Loads what a page with a record takes longest to load.
+   *
+   * @return a figure of no meaning
+   */
+  public static double makeReady() {
+    return Layers.makeReady();
+  }
+
   /** The page, HTML. */
   public static String html(Subject subject) {
     return Template.fill("report.html", view(subject));
   }
 
   private static View view(Subject subject) {
-    if (!subject.season().garden().record().isEmpty()) {
-      Layers.warm();
-    }
     Season season = DayAtHand.asOf(subject.season(), subject.asOf());
     Garden garden = season.garden();
     Axis axis = Axis.of(season);
@@ -99,11 +108,14 @@ public final class ReportPage {
     List<String> years = season.climate().usableYears().stream().map(WeatherYear::label).toList();
     Raw style = new Raw(Template.read("report.css") + Template.read("plots.css"));
     Raw script = new Raw(Template.read("report.js") + Template.read("plots.js"));
-    CandidatesSection candidates = CandidatesSection.of(garden, book);
-    GenerationsSection generations = GenerationsSection.of(garden, book);
     GardenView ground = GardenView.of(season, ids, book);
     List<SeedView> seed = SeedView.of(lots, ids, book);
     DescentView descent = DescentView.of(garden, lots, ids, book);
+    SeasonView calendar = SeasonView.of(season, reach, ids, Optional.of(subject.asOf()));
+    WantedView work = WantedView.of(season, subject.asOf(), axis, ids, days);
+    Breeding breeding = subject.breeding().get();
+    CandidatesSection candidates = CandidatesSection.of(garden, breeding, book);
+    GenerationsSection generations = GenerationsSection.of(garden, breeding, book);
     return new View(
         Template.policy(style, Optional.of(script)),
         style,
@@ -118,9 +130,9 @@ public final class ReportPage {
         garden.plantings().size() >= LARGE,
         axis.first().toString(),
         axis.last().toString(),
-        SeasonView.of(season, reach, ids, Optional.of(subject.asOf())),
+        calendar,
         ground,
-        WantedView.of(season, subject.asOf(), axis, ids, days),
+        work,
         candidates,
         generations,
         seed,

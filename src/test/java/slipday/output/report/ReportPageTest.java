@@ -25,14 +25,16 @@ class ReportPageTest {
 
   private static String page(String plan) {
     Checked checked = Gardens.checked(SITE + plan);
+    LocalDate day = LocalDate.of(2026, 10, 30);
     return ReportPage.html(
         new ReportPage.Subject(
             "plan.season",
             checked.season().orElseThrow(() -> new AssertionError(checked.findings())),
             checked.findings(),
             checked.files(),
-            LocalDate.of(2026, 10, 30),
-            true));
+            day,
+            true,
+            () -> Breeding.of(checked.garden().orElseThrow().asOf(day))));
   }
 
   private static String section(String page, String id) {
