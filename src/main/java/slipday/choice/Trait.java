@@ -65,8 +65,6 @@ public record Trait(String name, Optional<Unit> unit, Optional<Range> scale) {
 
   /** A figure without its unit, to the places that mean something. */
   public String number(double figure) {
-    int places = this.equals(WEIGHT) ? 2 : 1;
-    String text = String.format(Locale.ROOT, "%." + places + "f", figure);
-    return text.matches("-0\\.?0*") ? text.substring(1) : text;
+    return Quantity.fixed(figure, this.equals(WEIGHT) ? 2 : 1);
   }
 }

@@ -29,6 +29,11 @@ public record Quantity(double amount, Unit unit) implements Comparable<Quantity>
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
+  /** A number with so many decimals in any case, and no minus before nothing. */
+  public static String fixed(double number, int places) {
+    return BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP).toPlainString();
+  }
+
   @Override
   public String toString() {
     return plain(amount) + " " + unit.word();

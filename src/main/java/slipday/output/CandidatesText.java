@@ -10,6 +10,7 @@ import slipday.choice.Correction;
 import slipday.choice.Predicted;
 import slipday.choice.Trait;
 import slipday.measure.Ordinals;
+import slipday.measure.Quantity;
 import slipday.output.data.AsideData;
 import slipday.output.data.CandidatesData;
 
@@ -123,7 +124,7 @@ public final class CandidatesText {
   }
 
   private static String index(double index) {
-    return String.format(Locale.ROOT, "%.2f", index == 0 ? 0.0 : -index);
+    return Quantity.fixed(-index, 2);
   }
 
   private String plant(Candidate c, List<AsideData> noted) {

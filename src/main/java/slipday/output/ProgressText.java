@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import slipday.choice.Progress;
 import slipday.choice.Trait;
+import slipday.measure.Quantity;
 import slipday.output.data.ProgressData;
 
 /** A line over its generations, for people: a table for each trait, and what was gained. */
@@ -91,7 +92,7 @@ public final class ProgressText {
       trait.number(g.mean()),
       g.deviation().map(trait::number).orElse(NOTHING),
       Lines.clean(trait.number(g.bestMean()) + " " + g.best()),
-      String.format(Locale.ROOT, "%.2f", g.inbreeding()),
+      Quantity.fixed(g.inbreeding(), 2),
       g.parents() == 0 ? NOTHING : String.valueOf(g.parents()),
       g.differential().map(d -> signed(d, trait)).orElse(NOTHING)
     };

@@ -2,7 +2,6 @@ package slipday.output.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slipday.choice.Candidate;
@@ -14,6 +13,7 @@ import slipday.garden.record.Asides;
 import slipday.garden.record.KnownTraits;
 import slipday.measure.Basis;
 import slipday.measure.Ordinals;
+import slipday.measure.Quantity;
 import slipday.measure.Reason;
 import slipday.output.CandidatesText;
 import slipday.output.Lines;
@@ -87,10 +87,7 @@ record CandidateEntry(
   }
 
   private String shortBy() {
-    return candidate
-        .index()
-        .map(i -> String.format(Locale.ROOT, "%.2f", i == 0 ? 0.0 : -i))
-        .orElse(NOTHING);
+    return candidate.index().map(i -> Quantity.fixed(-i, 2)).orElse(NOTHING);
   }
 
   CandidatesView.Row row() {

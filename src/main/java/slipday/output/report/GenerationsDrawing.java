@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import slipday.choice.Progress;
 import slipday.choice.Progress.Each;
 import slipday.choice.Progress.Grown;
+import slipday.measure.Quantity;
 import slipday.output.Lines;
 import slipday.output.ProgressText;
 
@@ -137,7 +138,7 @@ final class GenerationsDrawing {
     svg.close();
     label(middle, 16, grown.generation(), "generation");
     label(middle, 30, column.season(), "");
-    label(middle, 44, "F " + twoPlaces(grown.inbreeding()), "");
+    label(middle, 44, "F " + Quantity.fixed(grown.inbreeding(), 2), "");
   }
 
   private Stream<Grown> checks(Grown grown) {
@@ -179,9 +180,5 @@ final class GenerationsDrawing {
     svg.open("text", "class", kind, "x", x, "y", BOTTOM + below, "text-anchor", "middle")
         .text(Lines.shortened(text, MOST_LETTERS))
         .close();
-  }
-
-  private static String twoPlaces(double figure) {
-    return String.format(java.util.Locale.ROOT, "%.2f", figure);
   }
 }

@@ -2,13 +2,13 @@ package slipday.output.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slipday.choice.Progress;
 import slipday.choice.Progress.Grown;
 import slipday.choice.Trait;
 import slipday.garden.SeasonYear;
+import slipday.measure.Quantity;
 import slipday.measure.Reason;
 import slipday.output.Lines;
 import slipday.output.ProgressText;
@@ -164,7 +164,7 @@ record GenerationsView(
   }
 
   private static String inbreeding(Grown g) {
-    return String.format(Locale.ROOT, "%.2f", g.inbreeding());
+    return Quantity.fixed(g.inbreeding(), 2);
   }
 
   private static Thing thing(Progress progress, Progress.Trend trend, Column column, WhyBook book) {

@@ -2,7 +2,7 @@ package slipday.output.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import slipday.measure.Quantity;
 
 /**
  * Round figures along an axis, and the axis widened to reach from one of them to another.
@@ -63,6 +63,6 @@ record Ticks(double low, double high, double step) {
   String label(double value) {
     int places = (int) Math.max(0, -Math.floor(Math.log10(step) + HAIR));
     double shown = Math.abs(value) < step / 2 ? 0 : value;
-    return String.format(Locale.ROOT, "%." + places + "f", shown);
+    return Quantity.fixed(shown, places);
   }
 }
