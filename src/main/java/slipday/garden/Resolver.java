@@ -3,7 +3,6 @@ package slipday.garden;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -12,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
@@ -28,9 +26,6 @@ import slipday.language.Value;
 
 /** From blocks of text to the garden: every name found, every unit understood, nothing guessed. */
 public final class Resolver {
-  /** There can be very many of these, so that each is gone through once. */
-  private static final Set<Declaration> SEED = EnumSet.of(Declaration.LINE, Declaration.LOT);
-
   private final Map<Declaration, List<Block>> blocks = new EnumMap<>(Declaration.class);
   private final List<Finding> findings = new ArrayList<>();
 
@@ -93,16 +88,12 @@ public final class Resolver {
     PlaceResolver places = new PlaceResolver(findings, crops.crops());
     Optional<Site> site = only(Declaration.SITE).flatMap(places::site);
     season.ifPresent(s -> site.ifPresent(p -> found.accept(s, p)));
-    said.blocks().stream()
-        .filter(b -> !SEED.contains(b.declaration()))
-        .forEach(b -> PlausibleFigures.check(b, findings));
-    said.entries().forEach(e -> PlausibleFigures.check(e, findings));
     of(Declaration.BED).forEach(places::bed);
     of(Declaration.NEIGHBOUR).forEach(b -> places.outsider(b, false));
     of(Declaration.VOLUNTEER).forEach(b -> places.outsider(b, true));
     SeedResolver seed = new SeedResolver(findings, season, crops);
-    each(Declaration.LINE, seed::line);
-    each(Declaration.LOT, seed::lot);
+    of(Declaration.LINE).forEach(seed::line);
+    of(Declaration.LOT).forEach(seed::lot);
     Optional<RecordResolver> record =
         season.map(y -> new RecordResolver(said, y, seed.lines().map(), lotsGrown(), cagedAlone()));
     record.ifPresentOrElse(r -> bear(r, seed.lots()), () -> spoilBorn(seed.lots()));
@@ -214,14 +205,6 @@ public final class Resolver {
     said.entries().stream()
         .filter(e -> e.is(RecordClauses.SAVED))
         .forEach(e -> lots.addSpoilt(e.bound().name("lot").text()));
-  }
-
-  /** Each with its figures looked at as it comes. */
-  private void each(Declaration declaration, Consumer<Block> read) {
-    for (Block block : blocks.getOrDefault(declaration, List.of())) {
-      PlausibleFigures.check(block, findings);
-      read.accept(block);
-    }
   }
 
   private Stream<Block> of(Declaration declaration) {

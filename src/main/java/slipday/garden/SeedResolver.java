@@ -3,6 +3,7 @@ package slipday.garden;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import slipday.finding.Finding;
 import slipday.language.Block;
 import slipday.language.Bound;
@@ -42,7 +43,7 @@ final class SeedResolver {
     Bound head = block.head().get();
     String name = head.name("name").text();
     Optional<Crop> crop =
-        required(block, PlanClauses.IS_A, "Line `" + name + "` does not say what crop it is.")
+        required(block, PlanClauses.IS_A, () -> "Line `" + name + "` does not say what crop it is.")
             .flatMap(c -> crops.crops().need(c.bound().name("crop")));
     block
         .find(PlanClauses.BEGAN)
@@ -67,11 +68,11 @@ final class SeedResolver {
             new Places(block)));
   }
 
-  private Optional<BoundClause> required(Block block, Clause clause, String message) {
+  private Optional<BoundClause> required(Block block, Clause clause, Supplier<String> message) {
     Optional<BoundClause> found = block.find(clause);
     if (found.isEmpty() && !block.damaged()) {
       findings.add(
-          Finding.error("clause-missing", block.span(), message)
+          Finding.error("clause-missing", block.span(), message.get())
               .withHelp("Add a line such as `" + clause.example() + "`."));
     }
     return found;
@@ -91,7 +92,8 @@ final class SeedResolver {
     }
     String name = block.head().get().name("name").text();
     Optional<Line> line =
-        required(block, PlanClauses.OF, "Lot `" + name + "` does not say of which line it is.")
+        required(
+                block, PlanClauses.OF, () -> "Lot `" + name + "` does not say of which line it is.")
             .flatMap(c -> lines.need(c.bound().name("parent")));
     if (line.isEmpty()) {
       lots.addSpoilt(block, "name");

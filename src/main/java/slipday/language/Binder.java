@@ -15,6 +15,10 @@ import slipday.syntax.SeasonFile;
 public final class Binder {
   private final List<Line> lines;
   private final List<Finding> findings = new ArrayList<>();
+
+  /** Of lines that say well what can't be: these damage no block. */
+  private final List<Finding> implausible = new ArrayList<>();
+
   private final List<Block> blocks = new ArrayList<>();
   private final List<Entry> entries = new ArrayList<>();
   private final List<Line> unread = new ArrayList<>();
@@ -89,12 +93,15 @@ public final class Binder {
       damaged |= findings.size() > told && !DatedLine.isBegunBy(lines.get(i));
     }
     close();
+    findings.addAll(implausible);
     return new Outcome<>(new BoundFile(blocks, entries, unread), findings);
   }
 
   private void close() {
     if (open != null) {
-      blocks.add(open.closed(damaged));
+      Block block = open.closed(damaged);
+      PlausibleFigures.check(block, implausible);
+      blocks.add(block);
       open = null;
     }
   }
@@ -135,9 +142,14 @@ public final class Binder {
   /** A line of the record is complete in itself: it ends no block, whatever it stands under. */
   private Optional<Finding> dated(Line line) {
     DatedLine.Reading reading = DatedLine.read(line);
-    reading.entry().ifPresentOrElse(entries::add, () -> unread.add(line));
+    reading.entry().ifPresentOrElse(this::keep, () -> unread.add(line));
     // What `#3A` hides has been told of.
     return reading.finding().filter(f -> !hiding.contains(line.span().line()));
+  }
+
+  private void keep(Entry entry) {
+    PlausibleFigures.check(entry, implausible);
+    entries.add(entry);
   }
 
   private Optional<Bound> head(Declaration declaration, Line line) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
@@ -70,12 +71,17 @@ public final class Bound {
   /** Every value under one name; a repeated part fills its placeholder more than once. */
   public List<Value> all(String name) {
     List<Value> found = new ArrayList<>();
+    each(name, found::add);
+    return found;
+  }
+
+  /** Does something with every value under one name. */
+  public void each(String name, Consumer<Value> what) {
     for (int i = 0; i < size; i++) {
       if (name(i).equals(name)) {
-        found.add(value(i));
+        what.accept(value(i));
       }
     }
-    return found;
   }
 
   private <T extends Value> T need(String name, Class<T> type) {

@@ -26,7 +26,7 @@ final class Allowances {
 
   Allowances(Garden garden) {
     this.garden = garden;
-    this.names = names(garden);
+    this.names = garden.allowances().isEmpty() ? Set.of() : names(garden);
   }
 
   /** One name of an allowance that can be followed, with the reason. */
@@ -62,6 +62,9 @@ final class Allowances {
   private static Finding judged(
       Reporter.Report report, Map<String, List<Accepted>> byKey, Set<String> used) {
     Finding finding = report.finding();
+    if (byKey.isEmpty()) {
+      return finding;
+    }
     for (String name : report.names()) {
       String key = Accepted.key(finding.rule(), name);
       List<Accepted> accepted = byKey.getOrDefault(key, List.of());

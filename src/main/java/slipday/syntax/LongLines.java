@@ -1,6 +1,7 @@
 package slipday.syntax;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import slipday.source.Source;
@@ -44,10 +45,14 @@ record LongLines(String blanked, List<Line> lines) {
     return new Line(List.of(new Word(WordKind.OTHER, text, source, start, start + text.length())));
   }
 
-  /** All lines of the file, in their order. */
+  /**
+   * All lines of the file, in their order.
+   *
+   * @param others not to be changed any more
+   */
   List<Line> among(List<Line> others) {
     if (lines.isEmpty()) {
-      return List.copyOf(others);
+      return Collections.unmodifiableList(others);
     }
     List<Line> all = new ArrayList<>(others);
     all.addAll(lines);

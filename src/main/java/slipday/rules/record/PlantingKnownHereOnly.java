@@ -29,10 +29,15 @@ public final class PlantingKnownHereOnly implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
+    List<Planting> named =
+        season.garden().plantings().stream().filter(p -> !p.name().equals(p.lot().name())).toList();
+    if (named.isEmpty()) {
+      return;
+    }
     GardenRecord record = season.garden().record();
     Set<String> lots = new HashSet<>();
     season.garden().lots().forEach(l -> lots.add(l.name()));
-    season.garden().plantings().stream()
+    named.stream()
         .filter(p -> !lots.contains(p.name()))
         .forEach(p -> judge(p, facts(p, record), reporter));
   }

@@ -1,4 +1,4 @@
-package slipday.garden;
+package slipday.language;
 
 import java.util.EnumMap;
 import java.util.IdentityHashMap;
@@ -6,14 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slipday.finding.Finding;
-import slipday.language.Block;
-import slipday.language.BoundClause;
-import slipday.language.Clause;
-import slipday.language.CropClauses;
-import slipday.language.Entry;
-import slipday.language.PlanClauses;
-import slipday.language.RecordClauses;
-import slipday.language.Value;
 import slipday.measure.Dimension;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
@@ -161,7 +153,7 @@ final class PlausibleFigures {
         continue; // nothing is asked of its order either
       }
       for (Limit limit : limits) {
-        clause.bound().all(limit.field()).forEach(value -> check(value, limit, findings));
+        clause.bound().each(limit.field(), value -> check(value, limit, findings));
       }
       order(clause, CropClauses.GROWTH, "base", "limit", findings);
       order(clause, CropClauses.FIRST_FLOWERS, "base", "limit", findings);
@@ -172,7 +164,7 @@ final class PlausibleFigures {
   /** A line of the record: its figures by the clause, and whatever it has weighed or measured. */
   static void check(Entry entry, List<Finding> findings) {
     for (Limit limit : LIMITS.getOrDefault(entry.clause(), List.of())) {
-      entry.bound().all(limit.field()).forEach(value -> check(value, limit, findings));
+      entry.bound().each(limit.field(), value -> check(value, limit, findings));
     }
     List<Value> containers = entry.bound().all("container"); // which may weigh nothing
     for (Value value : entry.bound().values()) {
