@@ -49,7 +49,6 @@ final class Rehearsal {
     if (BEGUN.compareAndSet(false, true)) {
       Thread thread = new Thread(() -> new Rehearsal().run(), "rehearsal");
       thread.setDaemon(true);
-      thread.setPriority(Thread.MIN_PRIORITY);
       thread.start();
     }
   }
