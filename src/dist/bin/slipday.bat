@@ -33,5 +33,5 @@ set "archive="
 set "made="
 if exist "%lib%\slipday-%version%.for" set /p made=<"%lib%\slipday-%version%.for"
 for %%f in ("%lib%\slipday.jar") do if /i "%%~ff"=="%made%" set archive="-XX:SharedArchiveFile=%lib%\slipday-%version%.jsa"
-"%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=3 -XX:-UseDynamicNumberOfCompilerThreads -XX:+UseSerialGC -XX:-UsePerfData -Xlog:disable %archive% -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 %SLIPDAY_JAVA_OPTS% -cp "%lib%\slipday.jar" slipday.command.Main %*
+"%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:-UseDynamicNumberOfCompilerThreads -XX:+UseSerialGC -XX:-UsePerfData -Xlog:disable %archive% -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 %SLIPDAY_JAVA_OPTS% -cp "%lib%\slipday.jar" slipday.command.Main %*
 exit /b %errorlevel%
