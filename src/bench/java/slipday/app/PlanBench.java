@@ -29,7 +29,7 @@ import slipday.syntax.grammar.SeasonLexer;
 /**
  * A plan of 200,000 lines: ANTLR's bare parse of it, our lines, their meaning, and the whole check.
  *
- * <p>With as much heap as Java takes by itself on a machine of 16 GiB: with less, a collection
+ * <p>With as much heap as Java takes by itself on a machine of 24 GiB: with less, a collection
  * meets each check halfway, which a single run never sees.
  */
 @State(Scope.Benchmark)
@@ -39,7 +39,7 @@ import slipday.syntax.grammar.SeasonLexer;
 @Measurement(iterations = 5, time = 2)
 @Fork(
     value = 2,
-    jvmArgsAppend = {"-Xms4g", "-Xmx4g", "-XX:+AlwaysPreTouch"})
+    jvmArgsAppend = {"-Xms6g", "-Xmx6g", "-XX:+AlwaysPreTouch"})
 public class PlanBench {
   private String text = "";
   private Path file = Path.of("");

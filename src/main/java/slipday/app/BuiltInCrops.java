@@ -55,7 +55,9 @@ public final class BuiltInCrops {
     Set<String> names = new HashSet<>();
     for (SeasonFile file : plan) {
       for (Line line : file.lines()) {
-        for (Word word : line.words()) {
+        List<Word> words = line.words();
+        for (int i = 1; i < words.size(); i++) { // no line begins with a name
+          Word word = words.get(i);
           if (word.is(WordKind.WORD) && crops.has(word.text())) {
             names.add(word.text());
           }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import slipday.garden.CropFacts;
 import slipday.garden.Cross;
 import slipday.garden.Facts;
@@ -44,16 +45,33 @@ final class HandPollination {
         of(cross, seed).ifPresent(wishes::add);
       }
     }
-    double busiest = wishes.stream().mapToDouble(w -> w.perMorning(share(w, wishes))).sum();
-    return wishes.stream().map(w -> plan(w, share(w, wishes), busiest, wishes)).toList();
+    Map<String, List<Wish>> byMother =
+        wishes.stream().collect(Collectors.groupingBy(w -> w.mother().name()));
+    double busiest = 0;
+    for (Wish wish : wishes) {
+      busiest += wish.perMorning(share(wish, sharers(wish, byMother)));
+    }
+    List<PollinationPlan> plans = new ArrayList<>();
+    for (Wish wish : wishes) {
+      plans.add(plan(wish, busiest, sharers(wish, byMother)));
+    }
+    return List.copyOf(plans);
+  }
+
+  /** All that is wished of one mother, this among it. */
+  private static List<Wish> sharers(Wish wish, Map<String, List<Wish>> byMother) {
+    return byMother.getOrDefault(wish.mother().name(), List.of(wish));
   }
 
   /**
    * The share of a plant's flowers a wish may have: a self and a cross on one mother divide them as
    * the flowers each needs.
    */
-  private static double share(Wish wish, List<Wish> wishes) {
-    double all = wishes.stream().filter(wish::onOneMother).mapToDouble(Wish::goal).sum();
+  private static double share(Wish wish, List<Wish> sharers) {
+    double all = 0;
+    for (Wish sharer : sharers) {
+      all += sharer.goal();
+    }
     return all == 0 ? 1 : wish.goal() / all;
   }
 
@@ -119,10 +137,11 @@ final class HandPollination {
   }
 
   /**
-   * @param share of the mother's flowers
    * @param busiest flowers that all the wishes of the garden ask of one morning
+   * @param sharers what is wished of its mother
    */
-  private PollinationPlan plan(Wish w, double share, double busiest, List<Wish> wishes) {
+  private PollinationPlan plan(Wish w, double busiest, List<Wish> sharers) {
+    double share = share(w, sharers);
     int hands = site.hands().value().people() * site.hands().value().flowersEach();
     double spared = Math.min(1, hands / Math.max(1, busiest));
     int opening = w.opening(share);
@@ -152,10 +171,10 @@ final class HandPollination {
         w.mornings,
         aMorning,
         stop(w.asked.fruits(), w.asked.fromPlants()),
-        Reason.derived(w.sentence(), reasons(w, spared, wishes)));
+        Reason.derived(w.sentence(), reasons(w, spared, sharers)));
   }
 
-  private List<Reason> reasons(Wish w, double spared, List<Wish> wishes) {
+  private List<Reason> reasons(Wish w, double spared, List<Wish> sharers) {
     List<Reason> reasons =
         new ArrayList<>(
             List.of(w.asked.reason(), w.take.reason(), w.perWeek.reason(), site.hands().reason()));
@@ -163,23 +182,24 @@ final class HandPollination {
     w.progress().ifPresent(reasons::add);
     site.morningsAWeek().ifPresent(m -> reasons.add(m.reason()));
     w.asked.seed().date(Event.FIRST_FRUITING).ifPresent(d -> reasons.add(d.reason()));
-    List<Reason> sharers =
-        wishes.stream().filter(o -> o != w && w.onOneMother(o)).map(o -> o.asked.reason()).toList();
-    if (!sharers.isEmpty()) {
+    List<Reason> others = sharers.stream().filter(o -> o != w).map(o -> o.asked.reason()).toList();
+    if (!others.isEmpty()) {
       reasons.add(
-          Reason.derived("The flowers of `" + w.mother().name() + "` are shared with", sharers));
+          Reason.derived("The flowers of `" + w.mother().name() + "` are shared with", others));
     }
     if (spared < 1) {
       reasons.add(
           Reason.derived(
-              "All that is to be pollinated asks more of a morning than the hands there are: each has "
+              "All that is to be pollinated asks more of a morning than the hands there are: each"
+                  + " has "
                   + Math.round(spared * 100)
                   + " % of it",
               site.hands().reason()));
     }
     reasons.add(
         Reason.method(
-            "Takes on one vine are not independent and the rate itself is uncertain: beta-binomial with Beta("
+            "Takes on one vine are not independent and the rate itself is uncertain: beta-binomial"
+                + " with Beta("
                 + Quantity.plain(w.take.value().a())
                 + ", "
                 + Quantity.plain(w.take.value().b())

@@ -105,10 +105,6 @@ final class Wish {
     return asked.cross().map(Cross::name).orElse(mother().name());
   }
 
-  boolean onOneMother(Wish other) {
-    return mother().name().equals(other.mother().name());
-  }
-
   int goal() {
     return sure.orElse(MOST_FLOWERS);
   }
