@@ -57,9 +57,11 @@ final class Assumptions {
   }
 
   void isolated(Lot lot) {
+    String why = lot.isolated().map(r -> ": " + r.says()).orElse("");
     add(
-        "% is of open flowers among its own kind alone; its pollen parent is taken as a plant of"
-            + " the block not used elsewhere.",
+        "% is of open flowers among its own kind alone"
+            + why
+            + "; its pollen parent is taken as a plant of the block not used elsewhere.",
         lot);
   }
 

@@ -111,10 +111,10 @@ public final class Births {
   }
 
   /**
-   * Whether bees could bring no pollen but the block's own: it is caged alone, or the label of the
-   * seed says so.
+   * Whether bees could bring no pollen but the block's own: it is caged alone, all kin stood too
+   * far off, or the label of the seed says so.
    */
-  static boolean isIsolated(Plants plants, Lot lot) {
+  public static boolean isIsolated(Plants plants, Lot lot) {
     boolean caged =
         plants
             .stand()
@@ -122,6 +122,7 @@ public final class Births {
             .filter(p -> p.flowers().caged() && p.flowers().cagedWith().isEmpty())
             .isPresent();
     return caged
+        || lot.isolated().isPresent()
         || label(lot)
             .filter(g -> g instanceof PlainGeneration.OpenPollinated open && open.isolated())
             .isPresent();

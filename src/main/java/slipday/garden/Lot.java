@@ -2,6 +2,7 @@ package slipday.garden;
 
 import java.util.List;
 import java.util.Optional;
+import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 import slipday.source.Span;
 
@@ -11,6 +12,10 @@ import slipday.source.Span;
  * @param generation its label; empty where it has none
  * @param bitterLifted why seed of unknown father bears no bitter risk
  * @param diseases that were seen on the plants it is from
+ * @param isolated what kept all other pollen from the open flowers it is of; empty where nothing
+ *     did, or nobody knows
+ * @param byDistance whether it, or seed that it comes of, was kept from bitter kin by distance
+ *     alone as far as the plan told of any, or by what its label does not say
  * @param inbred of its plants where their ancestors are not recorded, 0 to 1; empty where unknown
  */
 public record Lot(
@@ -25,6 +30,8 @@ public record Lot(
     List<Reasoned<Crop>> exposedTo,
     Optional<Reasoned<String>> bitterLifted,
     List<Reasoned<String>> diseases,
+    Optional<Reason> isolated,
+    boolean byDistance,
     Optional<Reasoned<Integer>> keepBack,
     Places places)
     implements Named {
@@ -46,11 +53,11 @@ public record Lot(
 
   /**
    * Whether its seed may grow bitter, poisonous fruit: it was exposed to bitter kin, or nobody
-   * knows its father and its species has bitter kin.
+   * knows its father, or knows it by distance alone, and its species has bitter kin.
    */
   public boolean bitterRisk(Garden garden) {
     return !exposedTo.isEmpty()
-        || (identity == Identity.UNKNOWN
+        || ((identity == Identity.UNKNOWN || byDistance)
             && bitterLifted.isEmpty()
             && garden.hasBitterKin(line.crop().species()));
   }

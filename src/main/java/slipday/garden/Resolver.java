@@ -3,19 +3,17 @@ package slipday.garden;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
 import slipday.garden.record.GardenRecord;
 import slipday.garden.record.KnownTraits;
+import slipday.garden.record.Planned;
 import slipday.garden.record.RecordResolver;
 import slipday.language.Block;
 import slipday.language.BoundFile;
@@ -94,8 +92,10 @@ public final class Resolver {
     SeedResolver seed = new SeedResolver(findings, season, crops);
     of(Declaration.LINE).forEach(seed::line);
     of(Declaration.LOT).forEach(seed::lot);
+    Planned planned =
+        Planned.of(of(Declaration.GROW).toList(), places.beds().map(), places.outsiders());
     Optional<RecordResolver> record =
-        season.map(y -> new RecordResolver(said, y, seed.lines().map(), lotsGrown(), cagedAlone()));
+        season.map(y -> new RecordResolver(said, y, seed.lines().map(), planned));
     record.ifPresentOrElse(r -> bear(r, seed.lots()), () -> spoilBorn(seed.lots()));
     PlantingResolver plantings = new PlantingResolver(findings, season, places.beds(), seed.lots());
     of(Declaration.GROW).forEach(plantings::planting);
@@ -163,33 +163,6 @@ public final class Resolver {
   private <T> T heard(Outcome<T> outcome) {
     findings.addAll(outcome.findings());
     return outcome.value();
-  }
-
-  /** The plantings of the plan by name, with the name of the lot of each. */
-  private Map<String, String> lotsGrown() {
-    Map<String, String> lots = new HashMap<>();
-    of(Declaration.GROW)
-        .flatMap(b -> b.head().stream())
-        .forEach(
-            h -> {
-              String lot = h.name("lot").text();
-              lots.putIfAbsent(h.has("as") ? h.name("as").text() : lot, lot);
-            });
-    return lots;
-  }
-
-  /** The plantings in a cage of their own. */
-  private Set<String> cagedAlone() {
-    Set<String> caged = new HashSet<>();
-    of(Declaration.GROW)
-        .filter(
-            b ->
-                b.find(PlanClauses.FLOWERS)
-                    .filter(c -> c.bound().choice("how").equals("caged"))
-                    .isPresent())
-        .flatMap(b -> b.head().stream())
-        .forEach(h -> caged.add(h.name(h.has("as") ? "as" : "lot").text()));
-    return caged;
   }
 
   /** Adds the lots born in the record, and to all of them what the record says. */

@@ -119,6 +119,8 @@ final class SeedResolver {
             exposed(block),
             Optional.empty(),
             diseases(block),
+            Optional.empty(),
+            false,
             block.find(PlanClauses.KEEP_BACK).map(c -> reasoned(c, c.bound().count("count"))),
             new Places(block)));
   }

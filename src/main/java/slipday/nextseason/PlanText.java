@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import slipday.descent.Births;
 import slipday.format.Formatter;
 import slipday.garden.Bed;
 import slipday.garden.Crop;
@@ -18,6 +19,7 @@ import slipday.garden.Lot;
 import slipday.garden.SeasonYear;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Grounds;
+import slipday.genetics.Generation;
 import slipday.language.Binder;
 import slipday.language.Block;
 import slipday.language.BoundClause;
@@ -95,6 +97,8 @@ public final class PlanText {
     blocks(Declaration.LINE).forEach(this::line);
     heading("Seed in hand; what was saved is in the record");
     garden.lots().stream().filter(this::isDeclared).forEach(this::lot);
+    Births births = new Births(garden.record());
+    garden.lots().forEach(l -> isolated(l, births));
     heading("Season " + label());
     next.plantings().forEach(s -> add(grow.sown(s)));
     next.crosses().forEach(c -> add(grow.cross(c)));
@@ -212,6 +216,23 @@ public final class PlanText {
   }
 
   /** Whether it stands in the plan, and was not born in the record. */
+  /** What kept pollen out this season, the next one's plan can't know but by the label. */
+  private void isolated(Lot lot, Births births) {
+    if (lot.isolated().isPresent() && lot.generation().isEmpty() && !isDropped(lot.line().name())) {
+      String told = births.generation(lot).map(Generation::print).orElse("OP, isolated");
+      add(
+          Comments.of(
+              "To decide: open flowers of `"
+                  + lot.name()
+                  + "` met no other pollen, since "
+                  + lot.isolated().get().says()
+                  + ". That this plan can't know: end its `saved` line in the record with `,"
+                  + " generation "
+                  + told
+                  + "`, or its pollen parent counts as unknown."));
+    }
+  }
+
   private boolean isDeclared(Lot lot) {
     return blocks(Declaration.LOT).anyMatch(b -> b.span().equals(lot.span()));
   }

@@ -10,6 +10,7 @@ import slipday.caution.Caution;
 import slipday.output.data.LotsData;
 import slipday.output.data.LotsData.GerminationData;
 import slipday.output.data.LotsData.LotData;
+import slipday.output.data.ReasonData;
 
 /** Seed in hand, for people: a table, or a label for each packet. */
 public final class LotsText {
@@ -126,10 +127,27 @@ public final class LotsText {
         .filter(c -> !c.equals(l.line()))
         .ifPresent(c -> out.append(Lines.hung("  ", "Cross: " + c)));
     l.parents().forEach(p -> out.append(Lines.hung("  ", "Saved from " + p + ".")));
+    l.isolated().ifPresent(r -> isolated(r, out));
     out.append(Lines.hung("  ", String.join(" ", l.reckoning())));
     cares(l).forEach(c -> out.append(Lines.hung("  ", capital(c))));
     l.asides().forEach(a -> out.append(Lines.hung("  ", a.words())));
     return out.toString();
+  }
+
+  /** With what the distances rest on, each once. */
+  private static void isolated(ReasonData reason, StringBuilder out) {
+    out.append(Lines.hung("  ", "Kept from other pollen: " + reason.says() + "."));
+    reason.from().stream()
+        .distinct()
+        .forEach(
+            r ->
+                out.append(
+                    Lines.hung(
+                        "    - ",
+                        r.says()
+                            + r.place()
+                                .map(p -> " [" + p.file() + ":" + p.line() + "]")
+                                .orElse(""))));
   }
 
   private static String capital(String sentence) {

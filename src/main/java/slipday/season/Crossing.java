@@ -13,6 +13,7 @@ import slipday.garden.FlowerCare;
 import slipday.garden.Garden;
 import slipday.garden.Outsider;
 import slipday.garden.Planting;
+import slipday.garden.PollenReach;
 import slipday.garden.Sex;
 import slipday.garden.Species;
 import slipday.language.PlanClauses;
@@ -24,7 +25,6 @@ import slipday.source.Span;
 
 /** Whose pollen can reach whose fruiting flowers, by direction. */
 final class Crossing {
-  private static final Range WITHIN_SPECIES = Range.of(3);
   private static final double UNKNOWN_ISOLATION = 800;
 
   private final Garden garden;
@@ -143,7 +143,7 @@ final class Crossing {
           planting,
           PollenSource.of(planting),
           planting.line().sex(),
-          Crossing.within(planting.species()),
+          PollenReach.within(planting.species()),
           Crossing.isolation(planting),
           season.date(Event.FIRST_FRUITING).map(Reasoned::reason).orElseGet(season::modelReason),
           planting.places().reason(PlanClauses.FLOWERS));
@@ -165,7 +165,9 @@ final class Crossing {
     }
     boolean sameSpecies = from.species().name().equals(to.species().name());
     Optional<Reasoned<Range>> degree =
-        sameSpecies ? Optional.of(receiver.withinSpecies()) : degree(from.species(), to.species());
+        sameSpecies
+            ? Optional.of(receiver.withinSpecies())
+            : PollenReach.degree(from.species(), to.species());
     Reasoned<Range> isolation = receiver.isolation();
     Optional<Double> distance = distance(from, to);
     boolean far = distance.filter(d -> d >= isolation.value().high()).isPresent();
@@ -250,26 +252,6 @@ final class Crossing {
         && (receiver.flowers().seedFlowersOpen() || receiver.flowers().caged());
   }
 
-  private static Reasoned<Range> within(Species species) {
-    return new Reasoned<>(
-        WITHIN_SPECIES,
-        Reason.fact(
-            "Both are " + species.latin() + ": within a species everything crosses",
-            species.span()));
-  }
-
-  /** How readily the receiver takes the donor's pollen; empty where they do not cross. */
-  private static Optional<Reasoned<Range>> degree(Species from, Species to) {
-    if (from.name().equals(to.name())) {
-      return Optional.of(within(to));
-    }
-    return to.facts().all(CropFacts.CROSSES_WITH).stream()
-        .filter(d -> d.value().species().equals(from.name()))
-        .findFirst()
-        .filter(d -> d.value().degree().high() > 0)
-        .map(d -> d.map(CropFacts.CrossDegree::degree));
-  }
-
   private static Reasoned<Range> isolation(Planting receiver) {
     return receiver
         .facts()
@@ -303,7 +285,7 @@ final class Crossing {
 
   private static Optional<Exposure> fromOutside(
       Outsider outsider, Reasoned<Crop> crop, Planting to) {
-    Optional<Reasoned<Range>> degree = degree(crop.value().species(), to.species());
+    Optional<Reasoned<Range>> degree = PollenReach.degree(crop.value().species(), to.species());
     Reasoned<Range> isolation = isolation(to);
     boolean far =
         outsider.distance().filter(d -> d.value() >= isolation.value().high()).isPresent();

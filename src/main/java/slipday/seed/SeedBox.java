@@ -18,6 +18,7 @@ import slipday.garden.record.Asides;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Mating;
+import slipday.garden.record.Plants;
 import slipday.garden.record.Stock;
 import slipday.garden.record.Subject;
 import slipday.genetics.Generation;
@@ -118,9 +119,16 @@ public final class SeedBox {
   private List<String> parents(Lot lot) {
     List<String> parents = new ArrayList<>();
     for (Fact.Saved taking : births.of(lot)) {
-      parents.add(taking.from() instanceof Fruit fruit ? parents(fruit) : taking.from() + ", open");
+      parents.add(
+          taking.from() instanceof Fruit fruit
+              ? parents(fruit)
+              : taking.from() + open((Plants) taking.from(), lot));
     }
     return parents;
+  }
+
+  private static String open(Plants plants, Lot lot) {
+    return Births.isIsolated(plants, lot) ? ", open, among its own kind alone" : ", open";
   }
 
   private static String parents(Fruit fruit) {

@@ -84,6 +84,24 @@ class NextSeasonTest {
         TODAY);
   }
 
+  /** The next plan has other beds, cages and neighbours. */
+  @Test
+  void whatKeptPollenOutIsToBeWrittenDown() {
+    String open =
+        EMBER
+            .replace("cover the chosen", "caged")
+            .replace("  pollinate sib by hand, for 3 fruits\n", "");
+    String saved = "2026-09-01 saved ember-2024, 90 seeds, into ember-2026";
+    String text = next(HEAD + open + saved + "\n").text();
+    assertThat(text.replaceAll("\n# >", ""))
+        .contains(
+            "To decide: open flowers of `ember-2026` met no other pollen, since it stood in a cage"
+                + " of its own. That this plan can't know: end its `saved` line in the record with"
+                + " `, generation OP1, isolated`, or its pollen parent counts as unknown.");
+    assertThat(next(HEAD + open + saved + ", generation OP1, isolated\n").text())
+        .doesNotContain("met no other pollen");
+  }
+
   @Test
   void familiesChangePlaces() {
     String text = next(HEAD + EMBER + BRINE).text();

@@ -26,6 +26,7 @@ import slipday.language.Declaration;
 import slipday.language.Entry;
 import slipday.language.RecordClauses;
 import slipday.language.Value;
+import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 
 /**
@@ -37,29 +38,20 @@ final class LotBirths {
   private final Map<String, Lot> declared;
   private final Map<String, Line> lines;
   private final Map<String, String> planned;
-  private final Set<String> isolated;
+  private final Isolation isolation;
   private final LotStock stock;
   private final DiseasesSeen diseasesSeen;
   private final Map<String, Optional<Lot>> born = new LinkedHashMap<>();
   private final Set<String> inBirth = new HashSet<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  /**
-   * @param planned the plan's plantings by name, with the name of the lot of each
-   * @param isolated those of them that no other pollen reaches
-   */
-  LotBirths(
-      Entries entries,
-      Map<String, Lot> declared,
-      Map<String, Line> lines,
-      Map<String, String> planned,
-      Set<String> isolated) {
+  LotBirths(Entries entries, Map<String, Lot> declared, Map<String, Line> lines, Planned planned) {
     this.entries = entries;
     this.declared = declared;
     this.lines = lines;
-    this.planned = planned;
-    this.isolated = isolated;
-    this.stock = new LotStock(entries, planned);
+    this.planned = planned.lots();
+    this.isolation = new Isolation(entries, planned, this::lot);
+    this.stock = new LotStock(entries, this.planned);
     this.diseasesSeen = new DiseasesSeen(entries);
   }
 
@@ -88,7 +80,16 @@ final class LotBirths {
   }
 
   /** One taking of seed: the lots of its parents. */
-  private record Taking(Entry entry, Lot mother, Optional<Lot> father, Lot.Identity identity) {
+  private record Taking(
+      Entry entry,
+      Lot mother,
+      Optional<Lot> father,
+      Lot.Identity identity,
+      Optional<Isolation.Kept> kept) {
+    Taking(Entry entry, Lot mother, Optional<Lot> father, Lot.Identity identity) {
+      this(entry, mother, father, identity, Optional.empty());
+    }
+
     Stream<Lot> parents() {
       return Stream.concat(Stream.of(mother), father.stream());
     }
@@ -113,11 +114,12 @@ final class LotBirths {
     Optional<Entry> mating = entries.mating(Fruit.Key.of(year, subject));
     if (mating.isEmpty()) {
       // From fruit that nobody marked: any pollen, but in a block kept from all other.
+      Optional<Isolation.Kept> kept = kept(entry, year, subject);
       return stand(year, subject)
           .map(
               m ->
-                  isIsolated(entry, year, subject)
-                      ? new Taking(entry, m, Optional.of(m), Lot.Identity.KNOWN)
+                  kept.isPresent()
+                      ? new Taking(entry, m, Optional.of(m), Lot.Identity.KNOWN, kept)
                       : new Taking(entry, m, Optional.empty(), Lot.Identity.UNKNOWN));
     }
     Bound bound = mating.get().bound();
@@ -131,13 +133,17 @@ final class LotBirths {
         : Optional.of(new Taking(entry, mother.get(), father, crossed(mating.get(), mother.get())));
   }
 
-  private boolean isIsolated(Entry entry, int year, String stand) {
+  /** What kept other pollen out: the label of the seed says so, or the plan does. */
+  private Optional<Isolation.Kept> kept(Entry entry, int year, String stand) {
     boolean told =
-        label(entry)
-            .flatMap(l -> Generation.parse(l).value())
+        read(entry)
             .filter(g -> g instanceof PlainGeneration.OpenPollinated open && open.isolated())
             .isPresent();
-    return told || (year == entries.seasons().planned() && isolated.contains(stand));
+    if (told) {
+      Reason label = new At(entry.date(), entry.span()).reason();
+      return Optional.of(new Isolation.Kept(Reason.derived("its label says so", label), true));
+    }
+    return year == entries.seasons().planned() ? isolation.of(stand) : Optional.empty();
   }
 
   private static Optional<String> label(Entry entry) {
@@ -279,6 +285,12 @@ final class LotBirths {
         parent.diseases().forEach(d -> diseases.putIfAbsent(d.value(), d));
       }
     }
+    boolean byDistance =
+        takings.stream().anyMatch(t -> t.kept.filter(Isolation.Kept::byDistance).isPresent())
+            || takings.stream()
+                .flatMap(Taking::parents)
+                .map(stock::lifted)
+                .anyMatch(p -> p.byDistance() && p.bitterLifted().isEmpty());
     Block place = new Block(Declaration.LOT, Optional.empty(), first.line(), List.of(), false);
     return new Lot(
         name,
@@ -292,8 +304,17 @@ final class LotBirths {
         List.copyOf(sorted(exposed)),
         lifted(takings),
         List.copyOf(diseases.values()),
+        isolated(takings),
+        byDistance,
         Optional.empty(),
         new Places(place));
+  }
+
+  /** Where all of it is of open flowers that no other pollen reached. */
+  private static Optional<Reason> isolated(List<Taking> takings) {
+    List<Reason> reasons =
+        takings.stream().flatMap(t -> t.kept.stream()).map(Isolation.Kept::reason).toList();
+    return reasons.size() < takings.size() ? Optional.empty() : Optional.of(reasons.get(0));
   }
 
   /** Seed whose parents of unknown father were cleared with a reason is as clear as they. */
@@ -360,13 +381,12 @@ final class LotBirths {
       return Optional.empty();
     }
     int sum = told.stream().mapToInt(e -> e.bound().count("seeds")).sum();
-    List<slipday.measure.Reason> reasons =
-        told.stream().map(e -> new At(e.date(), e.span()).reason()).toList();
+    List<Reason> reasons = told.stream().map(e -> new At(e.date(), e.span()).reason()).toList();
     return Optional.of(
         new Reasoned<>(
             sum,
             reasons.size() == 1
                 ? reasons.get(0)
-                : slipday.measure.Reason.derived(sum + " seeds of several fruits", reasons)));
+                : Reason.derived(sum + " seeds of several fruits", reasons)));
   }
 }

@@ -47,6 +47,8 @@ final class LotStock {
         lot.exposedTo(),
         lot.bitterLifted(),
         lot.diseases(),
+        lot.isolated(),
+        lot.byDistance(),
         lot.keepBack(),
         lot.places());
   }
@@ -69,6 +71,8 @@ final class LotStock {
             bitter.isPresent() ? List.of() : lot.exposedTo(),
             bitter.or(lot::bitterLifted),
             disease ? List.of() : lot.diseases(),
+            lot.isolated(),
+            lot.byDistance(),
             lot.keepBack(),
             lot.places());
   }

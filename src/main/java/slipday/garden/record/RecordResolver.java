@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
@@ -22,31 +21,21 @@ public final class RecordResolver {
   private final Entries entries;
   private final SeasonYear season;
   private final Map<String, Line> lines;
-  private final Map<String, String> planned;
-  private final Set<String> isolated;
+  private final Planned planned;
   private final LotStock stock;
 
-  /**
-   * @param planned the plan's plantings by name, with the name of the lot of each
-   * @param isolated those of them that no other pollen reaches
-   */
   public RecordResolver(
-      BoundFile said,
-      SeasonYear season,
-      Map<String, Line> lines,
-      Map<String, String> planned,
-      Set<String> isolated) {
+      BoundFile said, SeasonYear season, Map<String, Line> lines, Planned planned) {
     this.entries = new Entries(said, season);
     this.season = season;
     this.lines = lines;
     this.planned = planned;
-    this.isolated = isolated;
-    this.stock = new LotStock(entries, planned);
+    this.stock = new LotStock(entries, planned.lots());
   }
 
   /** Every lot that seed was saved into; empty where what it comes from is mistaken. */
   public Outcome<Map<String, Optional<Lot>>> births(Map<String, Lot> declared) {
-    return new LotBirths(entries, declared, lines, planned, isolated).births();
+    return new LotBirths(entries, declared, lines, planned).births();
   }
 
   /** A lot is declared once: what was saved into one of the plan's own is told of. */

@@ -25,6 +25,8 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
    * @param plantsWanted of plantings not yet sown, or as asked for
    * @param seedsToSow for these; null where no number is enough
    * @param remnant left after that; negative where it is too few
+   * @param isolated what kept all other pollen from the open flowers it is of; null where nothing
+   *     did, or nobody knows
    * @param diseases seen on the plants it comes of, that its seed may carry
    * @param asides notes and photos of it, its plants and the fruits it came of
    * @param identity {@code known}, {@code doubtful} or {@code unknown}
@@ -51,6 +53,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
       Optional<Integer> keepBack,
       String identity,
       boolean mayBeBitter,
+      Optional<ReasonData> isolated,
       List<String> diseases,
       List<AsideData> asides) {
     static LotData of(SeedLot s) {
@@ -77,6 +80,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
           lot.keepBack().map(Reasoned::value),
           Ids.of(lot.identity()),
           s.mayBeBitter(),
+          lot.isolated().map(ReasonData::of),
           lot.diseases().stream().map(Reasoned::value).toList(),
           AsideData.of(s.asides()));
     }

@@ -49,7 +49,10 @@ public final class MayBeBitter implements Rule {
                     + Words.tick(planting.name())
                     + " may be bitter and poisonous: "
                     + (kin.isEmpty()
-                        ? "nobody knows what pollinated its seed."
+                        ? (lot.byDistance()
+                            ? "distance alone kept other pollen from its seed, as far as the plan"
+                                + " knows of any."
+                            : "nobody knows what pollinated its seed.")
                         : "its seed was exposed to " + Words.list(kin) + "."))
             .marked("taste each plant first")
             .also(why(lot), "because of this")
