@@ -129,6 +129,7 @@ public final class LotsText {
     l.parents().forEach(p -> out.append(Lines.hung("  ", "Saved from " + p + ".")));
     l.isolated().ifPresent(r -> isolated(r, out));
     out.append(Lines.hung("  ", String.join(" ", l.reckoning())));
+    l.facts().forEach(f -> out.append(Lines.hung("    - ", cited(f))));
     cares(l).forEach(c -> out.append(Lines.hung("  ", capital(c))));
     l.asides().forEach(a -> out.append(Lines.hung("  ", a.words())));
     return out.toString();
@@ -137,17 +138,12 @@ public final class LotsText {
   /** With what the distances rest on, each once. */
   private static void isolated(ReasonData reason, StringBuilder out) {
     out.append(Lines.hung("  ", "Kept from other pollen: " + reason.says() + "."));
-    reason.from().stream()
-        .distinct()
-        .forEach(
-            r ->
-                out.append(
-                    Lines.hung(
-                        "    - ",
-                        r.says()
-                            + r.place()
-                                .map(p -> " [" + p.file() + ":" + p.line() + "]")
-                                .orElse(""))));
+    reason.from().stream().distinct().forEach(r -> out.append(Lines.hung("    - ", cited(r))));
+  }
+
+  private static String cited(ReasonData reason) {
+    return reason.says()
+        + reason.place().map(p -> " [" + p.file() + ":" + p.line() + "]").orElse("");
   }
 
   private static String capital(String sentence) {

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slipday.garden.CropFacts;
 import slipday.garden.Lot;
 import slipday.genetics.SeedLife;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
+import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 
 /**
@@ -17,11 +19,13 @@ import slipday.measure.Reasoned;
  * @param germination empty where neither its age nor a test tells anything
  * @param growOnBy the season in which its germination is expected to fall under a floor
  * @param reckoning by what that was worked out, a sentence each
+ * @param facts of the crop that it rests on, with their sources
  */
 public record Outlook(
     Optional<SeedLife.Germination> germination,
     Optional<Integer> growOnBy,
-    List<String> reckoning) {
+    List<String> reckoning,
+    List<Reason> facts) {
   /** Where a kind has no least germination for sale. */
   private static final double HALF = 0.5;
 
@@ -30,6 +34,7 @@ public record Outlook(
 
   public Outlook {
     reckoning = List.copyOf(reckoning);
+    facts = List.copyOf(facts);
   }
 
   /**
@@ -58,12 +63,13 @@ public record Outlook(
       return new Outlook(
           Optional.empty(),
           Optional.empty(),
-          List.of("Neither its harvest nor a test is told, so nothing can be said of it."));
+          List.of("Neither its harvest nor a test is told, so nothing can be said of it."),
+          List.of());
     }
     return lot.line()
         .facts()
         .get(CropFacts.SEED_KEEPS)
-        .map(keeps -> aged(lot, start.get(), keeps.value(), season))
+        .map(keeps -> aged(lot, start.get(), keeps, season))
         .orElseGet(() -> ageless(start.get()));
   }
 
@@ -89,12 +95,13 @@ public record Outlook(
     return new Outlook(
         Optional.of(start.germination),
         Optional.empty(),
-        List.of(start.words + ".", "How long such seed keeps is not known, so age is left out."));
+        List.of(start.words + ".", "How long such seed keeps is not known, so age is left out."),
+        List.of());
   }
 
-  private static Outlook aged(Lot lot, Start start, Range keeps, int season) {
+  private static Outlook aged(Lot lot, Start start, Reasoned<Range> keeps, int season) {
     int years = Math.max(0, season - start.year);
-    double life = life(keeps);
+    double life = life(keeps.value());
     Optional<Reasoned<Double>> least = lot.line().facts().get(CropFacts.LEAST_GERMINATION);
     double floor = least.map(Reasoned::value).orElse(HALF);
     double until = start.year + Math.floor(SeedLife.yearsUntil(floor, start.germination, life));
@@ -105,7 +112,7 @@ public record Outlook(
             + years
             + (years == 1 ? " year" : " years")
             + " since, and such seed keeps "
-            + words(keeps)
+            + words(keeps.value())
             + ".");
     reckoning.add(
         String.format(
@@ -116,6 +123,7 @@ public record Outlook(
     return new Outlook(
         Optional.of(SeedLife.after(start.germination, years, life)),
         Optional.of((int) Math.min(LAST_YEAR, until)),
-        reckoning);
+        reckoning,
+        Stream.concat(Stream.of(keeps), least.stream()).map(Reasoned::reason).toList());
   }
 }

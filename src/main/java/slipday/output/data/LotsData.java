@@ -21,6 +21,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
    * @param age whole seasons since harvest
    * @param germination expected this season, shares from 0 to 1
    * @param reckoning by what, a sentence each
+   * @param facts of the crop that this rests on
    * @param growOnBy the season, by its first year, before which it is best grown on
    * @param plantsWanted of plantings not yet sown, or as asked for
    * @param seedsToSow for these; null where no number is enough
@@ -46,6 +47,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
       Optional<TestData> test,
       Optional<GerminationData> germination,
       List<String> reckoning,
+      List<ReasonData> facts,
       Optional<Integer> growOnBy,
       int plantsWanted,
       Optional<Integer> seedsToSow,
@@ -73,6 +75,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
           lot.tested().map(t -> TestData.of(t.value())),
           s.outlook().germination().map(GerminationData::of),
           s.outlook().reckoning(),
+          s.outlook().facts().stream().map(ReasonData::of).toList(),
           s.outlook().growOnBy(),
           s.wanted(),
           s.toSow() < Odds.MOST ? Optional.of(s.toSow()) : Optional.empty(),

@@ -148,6 +148,7 @@ record SeedView(
             .toList();
     List<Reason> because = new ArrayList<>(reckoning);
     because.addAll(stated);
+    because.addAll(seed.outlook().facts());
     items.add(book.item("germination", coming(seed), because));
     add(items, "seeds", lot.seeds().map(Reasoned::reason), Optional.of(left(seed)), book);
     List<Reason> parents =
