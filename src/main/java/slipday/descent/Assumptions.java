@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import slipday.garden.Lot;
+import slipday.garden.record.Fact;
 
 /** What a descent rests on that nobody recorded; each kind is told once, with all it concerns. */
 final class Assumptions {
@@ -92,6 +93,10 @@ final class Assumptions {
         lot);
   }
 
+  void failed(Fact.SetChecked set) {
+    add("% failed on " + set.date() + ": there is no seed of it.", "`" + set.fruit().tag() + "`");
+  }
+
   void unnumbered(String fruit) {
     add(
         "The record names no one plant as parent of %; it is taken as a plant not used elsewhere.",
@@ -111,8 +116,21 @@ final class Assumptions {
     if (founders.size() > 1) {
       all.add("Founders are taken as not related to one another: " + listed(founders) + ".");
     }
-    named.forEach((sentence, names) -> all.add(sentence.replace("%", listed(names))));
+    named.forEach((sentence, names) -> all.add(told(sentence, names)));
     return all;
+  }
+
+  /** A sentence about one speaks of several when it is told of several. */
+  private static String told(String sentence, Set<String> names) {
+    String of =
+        names.size() > 1 && sentence.startsWith("%")
+            ? sentence
+                .replaceFirst("^% is ", "% are ")
+                .replaceFirst("^% says ", "% say ")
+                .replace(" and is ", " and are ")
+                .replace(" its ", " their ")
+            : sentence;
+    return of.replace("%", listed(names));
   }
 
   private static String listed(Collection<String> names) {

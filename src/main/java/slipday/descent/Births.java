@@ -12,6 +12,7 @@ import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.GardenRecord;
 import slipday.garden.record.Plants;
+import slipday.garden.record.Subject;
 import slipday.genetics.Answer;
 import slipday.genetics.Generation;
 import slipday.genetics.Mating;
@@ -27,13 +28,22 @@ public final class Births {
   private final Map<String, Fact.Verdict> verdicts = new HashMap<>();
   private final Map<String, Optional<Generation>> generations = new HashMap<>();
   private final List<Fact.Emasculated> emasculated;
+  private final Map<Fruit.Key, Fact.SetChecked> sets;
 
   public Births(GardenRecord record) {
+    sets = record.sets();
     emasculated = record.every(Fact.Emasculated.class).toList();
     record
         .every(Fact.Saved.class)
         .forEach(s -> saved.computeIfAbsent(s.lot().name(), n -> new ArrayList<>()).add(s));
     record.every(Fact.GrownOut.class).forEach(g -> verdicts.put(g.lot().name(), g.verdict()));
+  }
+
+  /** The last that was seen of a fruit's set, where it dropped. */
+  Optional<Fact.SetChecked> failed(Subject subject) {
+    return subject instanceof Fruit fruit
+        ? Optional.ofNullable(sets.get(fruit.key())).filter(s -> !s.took())
+        : Optional.empty();
   }
 
   /** The takings of seed it was born from, by date; none for a lot that was declared. */

@@ -37,9 +37,14 @@ public record Lineage(
    * The one compared with.
    *
    * @param coancestry with the subject: the inbreeding of their seed
+   * @param cross whether the two can have seed together
    */
   public record Other(
-      Ancestor ancestor, double inbreeding, Optional<Purdy> notation, double coancestry) {}
+      Ancestor ancestor,
+      double inbreeding,
+      Optional<Purdy> notation,
+      double coancestry,
+      boolean cross) {}
 
   /** The descent of a lot's plants, of a fruit's seed, or of a plant. */
   public static Lineage of(Garden garden, Subject subject, Optional<Subject> with) {

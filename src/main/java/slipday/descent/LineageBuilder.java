@@ -46,6 +46,7 @@ final class LineageBuilder {
   }
 
   Lineage lineage(Subject subject, Optional<Subject> with) {
+    births.failed(subject).ifPresent(assumptions::failed);
     int first = individual(subject, "");
     Optional<Integer> sib =
         subject instanceof Plants ? Optional.empty() : Optional.of(individual(subject, "another"));
@@ -63,7 +64,11 @@ final class LineageBuilder {
         second.map(
             s ->
                 new Lineage.Other(
-                    ancestor(s), built.inbreeding(s), notation.of(s), built.coancestry(first, s))),
+                    ancestor(s),
+                    built.inbreeding(s),
+                    notation.of(s),
+                    built.coancestry(first, s),
+                    with.filter(w -> Subjects.cross(subject, w)).isPresent())),
         assumptions.sentences());
   }
 

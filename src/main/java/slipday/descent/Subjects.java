@@ -10,6 +10,8 @@ import slipday.finding.Nearest;
 import slipday.garden.Garden;
 import slipday.garden.Lot;
 import slipday.garden.Planting;
+import slipday.garden.PollenReach;
+import slipday.garden.Species;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
@@ -46,6 +48,23 @@ public final class Subjects {
           .map(f -> f);
     }
     return lot(text).<Subject>map(Subject.OfLot::new).or(() -> fruit(text));
+  }
+
+  /** Whether two can have seed together, whichever is the mother. */
+  static boolean cross(Subject one, Subject other) {
+    Species a = species(one);
+    Species b = species(other);
+    return PollenReach.degree(a, b).isPresent() || PollenReach.degree(b, a).isPresent();
+  }
+
+  private static Species species(Subject subject) {
+    Lot lot =
+        subject instanceof Subject.OfLot of
+            ? of.lot()
+            : subject instanceof Fruit fruit
+                ? fruit.seedParent().stand().lot()
+                : ((Plants) subject).stand().lot();
+    return lot.line().crop().species();
   }
 
   /** What to do about a name that is none. */

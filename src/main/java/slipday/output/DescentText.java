@@ -120,7 +120,10 @@ public final class DescentText {
     grid.row("the other's inbreeding", "F = " + figure(o.inbreeding()));
     grid.row(
         "coancestry",
-        figure(o.coancestry()) + ", which would be the inbreeding of seed of the two");
+        figure(o.coancestry())
+            + (o.cross()
+                ? ", which would be the inbreeding of seed of the two"
+                : "; the two are of kinds that do not cross"));
   }
 
   /** Four decimals, which tell eight selfings apart; F and 1 − F come to 1, halves to the even. */

@@ -40,6 +40,44 @@ class LineageTest {
             .coancestry();
   }
 
+  @Test
+  void kindsThatDoNotCrossHaveNoSeedTogether() {
+    Garden garden =
+        Pedigrees.garden(
+            "lot p-1\n"
+                + "  of p\n"
+                + "lot q-1\n"
+                + "  of q\n"
+                + "line corn\n"
+                + "  is a sweet-corn\n"
+                + "lot corn-1\n"
+                + "  of corn\n",
+            List.of());
+    assertThat(together(garden, "p-1", "q-1").cross()).isTrue();
+    assertThat(together(garden, "p-1", "corn-1").cross()).isFalse();
+  }
+
+  private static Lineage.Other together(Garden garden, String one, String other) {
+    return Lineage.of(garden, find(garden, one), Optional.of(find(garden, other)))
+        .other()
+        .orElseThrow();
+  }
+
+  @Test
+  void aFlowerThatDroppedHasNoSeed() {
+    Garden garden =
+        Pedigrees.garden(
+            OPEN_FOUNDERS,
+            "2020-02-01 selfed p-0 plant 1, tag 3",
+            "2020-02-08 failed 3",
+            "2020-02-01 selfed p-0 plant 1, tag 4",
+            "2020-02-08 took 4",
+            "2020-05-01 saved 4, 40 seeds, into four");
+    assertThat(lineage(garden, "3 of 2020").assumed())
+        .contains("`3` failed on 2020-02-08: there is no seed of it.");
+    assertThat(lineage(garden, "4 of 2020").assumed()).noneMatch(s -> s.contains("failed"));
+  }
+
   /** R. A. Mrode 2014, Linear Models for the Prediction of Animal Breeding Values, table 2.1. */
   @Test
   void sixOfAPrintedPedigree() {

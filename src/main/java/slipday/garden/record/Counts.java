@@ -55,27 +55,52 @@ final class Counts {
   }
 
   private static Stream<Plants> plants(Fact fact) {
-    if (fact instanceof Fruit f) {
-      return Stream.of(f.seedParent(), f.pollenParent()).distinct();
+    return fact instanceof Fruit f
+        ? Stream.of(f.seedParent(), f.pollenParent()).distinct()
+        : subject(fact).filter(Plants.class::isInstance).map(Plants.class::cast).stream();
+  }
+
+  /** The one thing that a fact is about, other than a fruit or a lot by themselves. */
+  private static Optional<Subject> subject(Fact fact) {
+    if (fact instanceof Fact.Lost f) {
+      return Optional.of(f.plants());
     }
-    if (fact instanceof Fact.Lost l) {
-      return Stream.of(l.plants());
+    if (fact instanceof Fact.OffType f) {
+      return Optional.of(f.plants());
     }
-    if (fact instanceof Fact.OffType o) {
-      return Stream.of(o.plants());
+    if (fact instanceof Fact.Diseased f) {
+      return Optional.of(f.plants());
     }
-    if (fact instanceof Fact.Staked s) {
-      return Stream.of(s.plant());
+    if (fact instanceof Fact.Moved f) {
+      return Optional.of(f.plants());
+    }
+    if (fact instanceof Fact.Staked f) {
+      return Optional.of(f.plant());
     }
     if (fact instanceof Fact.FirstFlowers f) {
-      return Stream.of(f.plants());
+      return Optional.of(f.plants());
     }
-    if (fact instanceof Fact.Tasted t && t.subject() instanceof Plants p) {
-      return Stream.of(p);
+    if (fact instanceof Fact.Covered f) {
+      return Optional.of(f.plants());
     }
-    return fact instanceof Fact.Picked k && k.subject() instanceof Plants p
-        ? Stream.of(p)
-        : Stream.of();
+    if (fact instanceof Fact.Emasculated f) {
+      return Optional.of(f.plants());
+    }
+    if (fact instanceof Fact.Tasted f) {
+      return Optional.of(f.subject());
+    }
+    if (fact instanceof Fact.Picked f) {
+      return Optional.of(f.subject());
+    }
+    if (fact instanceof Fact.Measured f) {
+      return Optional.of(f.subject());
+    }
+    if (fact instanceof Fact.Saved f) {
+      return Optional.of(f.from());
+    }
+    return fact instanceof Fact.Note f
+        ? f.subject()
+        : fact instanceof Fact.Photo f ? f.subject() : Optional.empty();
   }
 
   private void stand(Stand stand, List<Fact> facts) {

@@ -43,13 +43,15 @@ public record DescentData(
    *
    * @param number among the ancestors
    * @param coancestry with the subject
+   * @param cross whether the two can have seed together
    */
   public record OtherData(
       int number,
       String name,
       Optional<String> notation,
       BigDecimal inbreeding,
-      BigDecimal coancestry) {}
+      BigDecimal coancestry,
+      boolean cross) {}
 
   /**
    * @param kind {@code seed}, {@code plant} or {@code stand-in}
@@ -113,6 +115,7 @@ public record DescentData(
         o.ancestor().name(),
         o.notation().map(Purdy::print),
         figure(o.inbreeding()),
-        figure(o.coancestry()));
+        figure(o.coancestry()),
+        o.cross());
   }
 }
