@@ -22,26 +22,61 @@ class RealEditorsTest {
 
   @TempDir Path folder;
 
-  @Test
-  void neovimShowsMendsAndRenames() throws IOException {
-    OutsideTools.program("nvim", "--headless", "-u", "NONE", "-c", "qall!", "-c");
-    String page = Golden.read(Path.of("docs/editors/neovim.md"));
-    int from = page.indexOf("```lua\n") + "```lua\n".length();
-    Path setup = folder.resolve("setup.lua");
-    Files.writeString(setup, page.substring(from, page.indexOf("```", from)));
+  /**
+   * What an editor finds around it: the command, a plan with a slip, and the set-up of our page.
+   *
+   * @param kind of the page's block of code
+   */
+  private Map<String, String> surroundings(String page, String kind) throws IOException {
+    String text = Golden.read(Path.of("docs/editors").resolve(page));
+    String fence = "```" + kind + "\n";
+    int from = text.indexOf(fence) + fence.length();
+    assertThat(from).as(fence).isGreaterThan(fence.length());
+    Path setup = folder.resolve("setup." + kind);
+    Files.writeString(setup, text.substring(from, text.indexOf("```", from)));
     Path plan = folder.toRealPath().resolve("plan.season");
     Files.writeString(
         plan,
         EditorServerTest.PLAN
             .replace("include \"record\"\n\n", "")
             .replace("is a           muskmelon", "is a           muskmellon"));
-    Map<String, String> environment =
-        Map.of(
-            "PATH", CommandOnPath.in(folder.resolve("bin")),
-            "SLIPDAY_SETUP", setup.toString(),
-            "SLIPDAY_PLAN", plan.toString(),
-            "HOME", folder.toString());
-    Tool neovim = new Tool(List.of("nvim", "--headless", "-u", "NONE", "-n", "-c"), environment);
+    return Map.of(
+        "PATH", CommandOnPath.in(folder.resolve("bin")),
+        "SLIPDAY_SETUP", setup.toString(),
+        "SLIPDAY_PLAN", plan.toString(),
+        "HOME", folder.toString());
+  }
+
+  @Test
+  void emacsShowsMendsAndRenames() throws IOException {
+    // Without a script to end with, what is tried ends with a folder to look in.
+    OutsideTools.program("emacs", "--batch", "--eval", "(require 'eglot)", "--directory");
+    Tool eglot =
+        new Tool(
+            List.of("emacs", "--batch", "--no-init-file", "--load"),
+            surroundings("emacs.md", "elisp"));
+    Path script = Path.of("src/test/resources/editors/emacs.el").toAbsolutePath();
+    List<String> said = eglot.run(script.toString()).lines().toList();
+    assertThat(said)
+        .containsSubsequence(
+            "mode season-mode",
+            "told in line 15",
+            "mend Write `muskmelon`",
+            "line   is a           muskmelon",
+            "hover Cucumis melo",
+            "declared in line 11",
+            "renamed   in             sunny",
+            "laid out   is a           muskmelon",
+            "left");
+  }
+
+  @Test
+  void neovimShowsMendsAndRenames() throws IOException {
+    OutsideTools.program("nvim", "--headless", "-u", "NONE", "-c", "qall!", "-c");
+    Tool neovim =
+        new Tool(
+            List.of("nvim", "--headless", "-u", "NONE", "-n", "-c"),
+            surroundings("neovim.md", "lua"));
     Path script = Path.of("src/test/resources/editors/neovim.lua").toAbsolutePath();
     List<String> said = neovim.run("luafile " + script).lines().filter(l -> !l.isBlank()).toList();
     assertThat(said)
