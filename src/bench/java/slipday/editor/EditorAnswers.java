@@ -68,7 +68,6 @@ public abstract class EditorAnswers {
   private Path folder = Path.of("");
   private TextDocumentIdentifier plan = new TextDocumentIdentifier();
   private TextDocumentService documents = new Quiet();
-  private LanguageServer overTheWire = new EditorServer("bench", LocalDate::now, m -> {});
   private final Told told = new Told();
   private Position crop = new Position();
   private Position clause = new Position();
@@ -93,12 +92,27 @@ public abstract class EditorAnswers {
     while (documents.inlayHint(new InlayHintParams(plan, screen())).join().isEmpty()) {
       Thread.sleep(50);
     }
-    overTheWire = wire();
     Thread.sleep(BEFORE_THE_FIRST_KEY);
   }
 
   /** A client whose server knows no document, so that each answer is empty. */
-  private LanguageServer wire() throws IOException {
+  @State(Scope.Benchmark)
+  public static class Wire {
+    private LanguageServer server = new EditorServer("bench", LocalDate::now, m -> {});
+
+    @Setup
+    public void lay() throws IOException {
+      server = wire();
+    }
+
+    @TearDown
+    public void cut() {
+      server.shutdown().join();
+      server.exit();
+    }
+  }
+
+  private static LanguageServer wire() throws IOException {
     PipedInputStream toServer = new PipedInputStream(1 << 16);
     PipedInputStream toClient = new PipedInputStream(1 << 16);
     PipedOutputStream fromClient = new PipedOutputStream(toServer);
@@ -110,13 +124,13 @@ public abstract class EditorAnswers {
             new Silent(),
             toClient,
             fromClient,
-            Executors.newCachedThreadPool(this::daemon),
+            Executors.newCachedThreadPool(EditorAnswers::daemon),
             m -> m);
     launcher.startListening();
     return launcher.getRemoteProxy();
   }
 
-  private Thread daemon(Runnable task) {
+  private static Thread daemon(Runnable task) {
     Thread thread = new Thread(task);
     thread.setDaemon(true);
     return thread;
@@ -124,8 +138,6 @@ public abstract class EditorAnswers {
 
   @TearDown(Level.Trial)
   public void leave() throws IOException {
-    overTheWire.shutdown().join();
-    overTheWire.exit();
     Files.deleteIfExists(folder.resolve("plan.season"));
     Files.deleteIfExists(folder);
   }
@@ -235,9 +247,9 @@ public abstract class EditorAnswers {
 
   /** The floor: lsp4j's way to and fro. */
   @Benchmark
-  public Object emptyRoundTrip() {
+  public Object emptyRoundTrip(Wire wire) {
     TextDocumentIdentifier nowhere = new TextDocumentIdentifier("file:///nowhere/none.season");
-    return overTheWire
+    return wire.server
         .getTextDocumentService()
         .semanticTokensFull(new SemanticTokensParams(nowhere))
         .join();

@@ -9,6 +9,7 @@ import slipday.measure.Reason;
 import slipday.season.DateSpread;
 import slipday.season.Event;
 import slipday.season.chore.ChoreKind;
+import slipday.source.Span;
 
 /**
  * What a change of plan or record changes in the season.
@@ -19,6 +20,7 @@ import slipday.season.chore.ChoreKind;
  * @param pairs whose pollen newly reaches whose kept seed, or no longer does, or more or less often
  * @param chores by kind and subject, where their number or days changed
  * @param generations of lots, where they changed
+ * @param recorded lines of the record that came or went
  * @param came findings that were not there before
  * @param gone findings that are there no more
  */
@@ -31,6 +33,7 @@ public record Changes(
     List<Pair> pairs,
     List<Chores> chores,
     List<Generation> generations,
+    List<Recorded> recorded,
     List<Finding> came,
     List<Finding> gone) {
 
@@ -133,6 +136,14 @@ public record Changes(
       Optional<LocalDate> newFirst,
       Optional<LocalDate> newLast) {}
 
+  /**
+   * A line of the record.
+   *
+   * @param says its words, with single spaces
+   * @param came true if it is new, false if it is there no more
+   */
+  public record Recorded(String says, Span span, boolean came) {}
+
   /** A lot's generation. */
   public record Generation(String lot, Optional<String> before, Optional<String> after) {}
 
@@ -144,6 +155,7 @@ public record Changes(
         && pairs.isEmpty()
         && chores.isEmpty()
         && generations.isEmpty()
+        && recorded.isEmpty()
         && came.isEmpty()
         && gone.isEmpty();
   }

@@ -17,6 +17,7 @@ import slipday.change.Changes.Figure;
 import slipday.change.Changes.Generation;
 import slipday.change.Changes.Moved;
 import slipday.change.Changes.Pair;
+import slipday.change.Changes.Recorded;
 import slipday.change.Changes.Thing;
 import slipday.change.Changes.ThingKind;
 import slipday.finding.Finding;
@@ -32,6 +33,7 @@ import slipday.season.PollinationPlan;
 import slipday.season.Season;
 import slipday.seed.SeedBox;
 import slipday.seed.SeedLot;
+import slipday.source.Span;
 
 /** Compares two states of a plan. */
 public final class Comparison {
@@ -76,6 +78,7 @@ public final class Comparison {
         pairs,
         chores,
         generations,
+        recorded(),
         FindingComparison.missingFrom(before.findings(), after.findings()),
         gone());
   }
@@ -87,6 +90,32 @@ public final class Comparison {
     return before.season().isPresent() && after.season().isEmpty()
         ? List.of()
         : FindingComparison.missingFrom(after.findings(), before.findings());
+  }
+
+  /** Lines that stand in one record and not in the other; those that moved are the same. */
+  private List<Recorded> recorded() {
+    List<Recorded> recorded = new ArrayList<>();
+    if (before.garden().isPresent() && after.garden().isPresent()) {
+      Map<String, Span> old = lines(before.garden().get());
+      Map<String, Span> now = lines(after.garden().get());
+      now.forEach((says, span) -> missing(says, span, old, true, recorded));
+      old.forEach((says, span) -> missing(says, span, now, false, recorded));
+    }
+    return recorded;
+  }
+
+  private static void missing(
+      String says, Span span, Map<String, Span> from, boolean came, List<Recorded> recorded) {
+    if (!from.containsKey(says)) {
+      recorded.add(new Recorded(says, span, came));
+    }
+  }
+
+  /** By their words, in the order of their days; equal lines say the same fact. */
+  private static Map<String, Span> lines(Garden garden) {
+    Map<String, Span> lines = new LinkedHashMap<>();
+    garden.record().facts().forEach(f -> lines.putIfAbsent(f.span().plainText(), f.span()));
+    return lines;
   }
 
   private List<Thing> things() {

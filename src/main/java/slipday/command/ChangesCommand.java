@@ -2,6 +2,7 @@ package slipday.command;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,6 +22,9 @@ import slipday.output.Json;
 import slipday.output.data.ChangesData;
 
 final class ChangesCommand {
+  private static final String OLD = "OLD";
+  private static final String NEW = "NEW";
+
   private ChangesCommand() {}
 
   static Spec spec(Streams streams) {
@@ -29,7 +33,8 @@ final class ChangesCommand {
             "Dates that moved and why, findings that came or went, flowers and seeds wanted,",
             "chores added or withdrawn. With --git the one plan named is compared with itself",
             "as it was at a revision, the files it includes with it.")
-        .words("0..1", "1..2", "PLAN", "The plan as it was and as it is; with --git, one plan.")
+        .words("0", "1", OLD, "The plan as it was; with --git, the one plan.")
+        .words("1", "0..1", NEW, "The plan as it is; left off with --git.")
         .option("--git", "REV", "A revision of the folder, such as HEAD, HEAD~3 or main.")
         .flag("--include-outside", "Lets the plans include files from outside their folders.")
         .colour()
@@ -51,7 +56,8 @@ final class ChangesCommand {
     Form form = args.form(Form.TEXT);
     Optional<Level> failOn =
         args.choice("--fail-on").map(word -> Level.valueOf(word.toUpperCase(Locale.ROOT)));
-    List<String> plans = args.words("PLAN");
+    List<String> plans = new ArrayList<>(args.words(OLD));
+    plans.addAll(args.words(NEW));
     boolean git = args.has("--git");
     if (plans.size() != (git ? 1 : 2)) {
       throw new CommandFailure(

@@ -287,7 +287,7 @@ final class Documents implements TextDocumentService {
         asked ->
             workspace
                 .reckoned(asked.study.plan())
-                .map(r -> hints(new Hints(r.season(), r.questions()), asked, wanted))
+                .map(r -> hints(new Hints(r), asked, wanted))
                 .orElse(List.of()));
   }
 

@@ -17,13 +17,9 @@ import slipday.language.BoundClause;
 import slipday.language.Clause;
 import slipday.language.Declaration;
 import slipday.language.PlanClauses;
-import slipday.output.Ink;
 import slipday.output.Question;
-import slipday.output.Questions;
-import slipday.output.WhyText;
 import slipday.season.Event;
 import slipday.season.PlantingSeason;
-import slipday.season.Season;
 import slipday.source.Span;
 
 /** Dates worked out, shown beside the clause each follows from. */
@@ -38,17 +34,10 @@ final class Hints {
           PlanClauses.SEED,
           List.of(Event.SEED_RIPE));
 
-  private final Season season;
-  private final Questions questions;
-  private final WhyText why;
+  private final Workspace.Reckoned reckoned;
 
-  /**
-   * @param questions those of the same season
-   */
-  Hints(Season season, Questions questions) {
-    this.season = season;
-    this.questions = questions;
-    this.why = WhyText.of(season.garden().season(), Ink.of(false));
+  Hints(Workspace.Reckoned reckoned) {
+    this.reckoned = reckoned;
   }
 
   /** The hints of a file, within the lines asked for. */
@@ -59,7 +48,7 @@ final class Hints {
         block
             .head()
             .flatMap(Hints::planting)
-            .flatMap(season::planting)
+            .flatMap(reckoned.season()::planting)
             .ifPresent(p -> planting(p, block, wanted, hints));
       }
     }
@@ -93,7 +82,7 @@ final class Hints {
 
   private Optional<InlayHint> hint(PlantingSeason p, Span at, List<Event> events) {
     List<Question> asked =
-        events.stream().flatMap(e -> questions.find(p.name(), e.id()).stream()).toList();
+        events.stream().flatMap(e -> reckoned.questions().find(p.name(), e.id()).stream()).toList();
     if (asked.isEmpty()) {
       return Optional.empty();
     }
@@ -101,12 +90,12 @@ final class Hints {
         events.stream()
             .flatMap(
                 e ->
-                    questions.find(p.name(), e.id()).stream()
+                    reckoned.questions().find(p.name(), e.id()).stream()
                         .map(q -> e.words() + " " + q.answer()))
             .collect(Collectors.joining(" · "));
     InlayHint hint = new InlayHint(Where.position(at.source(), at.end()), Either.forLeft(label));
     hint.setPaddingLeft(true);
-    String reasons = asked.stream().map(why::text).collect(Collectors.joining("\n"));
+    String reasons = asked.stream().map(reckoned::why).collect(Collectors.joining("\n"));
     hint.setTooltip(
         Either.forRight(new MarkupContent(MarkupKind.MARKDOWN, "```text\n" + reasons + "```")));
     return Optional.of(hint);

@@ -20,7 +20,6 @@ import slipday.output.CropsText;
 import slipday.output.Ink;
 import slipday.output.Question;
 import slipday.output.Questions;
-import slipday.output.WhyText;
 import slipday.output.data.CropsData;
 import slipday.rules.RulePage;
 import slipday.season.Event;
@@ -150,10 +149,9 @@ final class Hovers {
     if (questions.isEmpty() || planting.isEmpty() || block.declaration() != Declaration.GROW) {
       return "";
     }
-    WhyText why = WhyText.of(reckoned.get().season().garden().season(), Ink.of(false));
     List<String> reasons = new ArrayList<>();
     for (String topic : topics) {
-      questions.get().find(planting.get(), topic).map(why::text).ifPresent(reasons::add);
+      questions.get().find(planting.get(), topic).map(reckoned.get()::why).ifPresent(reasons::add);
     }
     return reasons.isEmpty() ? "" : "\n\n" + code(String.join("\n", reasons));
   }

@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,7 +19,10 @@ import java.util.stream.Stream;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
+import slipday.output.Ink;
+import slipday.output.Question;
 import slipday.output.Questions;
+import slipday.output.WhyText;
 import slipday.season.Season;
 
 /** The buffers that are open, and the plans they belong to. */
@@ -34,10 +39,21 @@ final class Workspace {
   private final Map<Path, Path> planOf = new HashMap<>();
   private final Map<Path, Reckoned> reckoned = new HashMap<>();
 
-  /** A season and all that can be asked of it. */
-  record Reckoned(Season season, Questions questions) {
+  /**
+   * A season and all that can be asked of it.
+   *
+   * @param reasons answers in full, of questions that were asked before
+   */
+  record Reckoned(Season season, Questions questions, Map<Question, String> reasons) {
     static Reckoned of(Season season) {
-      return new Reckoned(season, Questions.of(season.garden(), Optional.of(season), List.of()));
+      Questions questions = Questions.of(season.garden(), Optional.of(season), List.of());
+      return new Reckoned(season, questions, Collections.synchronizedMap(new IdentityHashMap<>()));
+    }
+
+    /** The answer with every reason beneath it; put into words once, however often it is shown. */
+    String why(Question question) {
+      return reasons.computeIfAbsent(
+          question, WhyText.of(season.garden().season(), Ink.of(false))::text);
     }
   }
 

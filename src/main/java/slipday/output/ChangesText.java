@@ -15,12 +15,14 @@ import slipday.output.data.ChangesData.DaysData;
 import slipday.output.data.ChangesData.FigureData;
 import slipday.output.data.ChangesData.MovedData;
 import slipday.output.data.ChangesData.PairData;
+import slipday.output.data.ChangesData.RecordedData;
 import slipday.output.data.ChangesData.SpreadData;
 import slipday.output.data.FindingData;
 
 /** What a change of plan changes, for people, plain or as Markdown for a review. */
 public final class ChangesText {
   private static final int CAUSES_AT_MOST = 3;
+  private static final int LINES_AT_MOST = 5;
 
   /** Begins an item that belongs to the one above it. */
   private static final String UNDER = "\t";
@@ -53,7 +55,10 @@ public final class ChangesText {
     section("Pollen into kept seed", data.pairs().stream().map(this::pair).toList());
     section("Chores", chores());
     section("Generations", generations());
-    String said = out.isEmpty() ? "The season is the same.\n" : out.toString();
+    boolean same = out.isEmpty();
+    section("Record", recorded());
+    out.append(same ? (out.isEmpty() ? "" : "\n") + "The season is the same.\n" : "");
+    String said = out.toString();
     String head = name(data.before()) + " -> " + name(data.after());
     return (markdown ? "# " + head + "\n\n" : ink.strong(head) + "\n\n") + unreckoned() + said;
   }
@@ -170,7 +175,7 @@ public final class ChangesText {
     causes.forEach(c -> each.add(cause(c)));
     each.stream().limit(CAUSES_AT_MOST).forEach(c -> items.add(UNDER + when + ": " + c));
     if (each.size() > CAUSES_AT_MOST) {
-      items.add(UNDER + when + ": " + (each.size() - CAUSES_AT_MOST) + " facts more");
+      items.add(UNDER + when + ": " + Lines.count(each.size() - CAUSES_AT_MOST, "more fact"));
     }
   }
 
@@ -199,7 +204,8 @@ public final class ChangesText {
     if (!p.reaches()) {
       return both + ": no longer";
     }
-    String chance = p.after().map(c -> ", in flower together in " + Lines.percent(c)).orElse("");
+    String chance =
+        p.after().map(c -> ", in flower together in " + Lines.percent(c) + " of years").orElse("");
     if (!p.reached()) {
       return both + ": new" + chance;
     }
@@ -253,6 +259,25 @@ public final class ChangesText {
     String first = days.day(span.get().first());
     String last = days.day(span.get().last());
     return first.equals(last) ? first : first + " to " + last;
+  }
+
+  /** The first few of a long list: the whole of it is for a comparison of the texts. */
+  private List<String> recorded() {
+    List<String> items = new ArrayList<>();
+    for (boolean came : List.of(true, false)) {
+      List<RecordedData> lines = data.recorded().stream().filter(r -> r.came() == came).toList();
+      lines.stream()
+          .limit(LINES_AT_MOST)
+          .forEach(r -> items.add((came ? "new: " : "gone: ") + line(r)));
+      if (lines.size() > LINES_AT_MOST) {
+        items.add(Lines.count(lines.size() - LINES_AT_MOST, "more line") + (came ? "" : " gone"));
+      }
+    }
+    return items;
+  }
+
+  private String line(RecordedData r) {
+    return words(r.says()) + " (" + name(r.place().file() + ":" + r.place().line()) + ")";
   }
 
   private List<String> generations() {

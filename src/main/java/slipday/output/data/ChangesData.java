@@ -14,6 +14,7 @@ import slipday.season.DateSpread;
  * @param after the plan as it is
  * @param compared false where mistakes in one of the two keep its season from being reckoned: then
  *     only what came or went is told
+ * @param recorded lines of the record that came or went, by their day
  * @param gone findings that are there no more
  */
 public record ChangesData(
@@ -27,6 +28,7 @@ public record ChangesData(
     List<PairData> pairs,
     List<ChoresData> chores,
     List<GenerationData> generations,
+    List<RecordedData> recorded,
     List<FindingData> came,
     List<FindingData> gone) {
 
@@ -106,6 +108,18 @@ public record ChangesData(
       Optional<Double> before,
       Optional<Double> after) {}
 
+  /**
+   * A line of the record.
+   *
+   * @param says the whole line
+   * @param came true if it is new, false if it is there no more
+   */
+  public record RecordedData(String says, boolean came, PlaceData place) {
+    static RecordedData of(Changes.Recorded r) {
+      return new RecordedData(r.says(), r.came(), PlaceData.of(r.span(), ""));
+    }
+  }
+
   /** From a first day to a last. */
   public record DaysData(LocalDate first, LocalDate last) {
     static Optional<DaysData> of(Optional<LocalDate> first, Optional<LocalDate> last) {
@@ -163,6 +177,7 @@ public record ChangesData(
         c.generations().stream()
             .map(g -> new GenerationData(g.lot(), g.before(), g.after()))
             .toList(),
+        c.recorded().stream().map(RecordedData::of).toList(),
         c.came().stream().map(FindingData::of).toList(),
         c.gone().stream().map(f -> FindingData.of(f.withoutMends())).toList());
   }
