@@ -47,7 +47,7 @@ public final class TodayText {
     out.append(ink.strong(Lines.hung("", title, PHONE).stripTrailing())).append('\n');
     if (!data.recordKept()) {
       out.append(
-          Lines.hung("", "Nothing of this season is on record: this is by the plan.", PHONE));
+          Lines.hung("", "No planting of this season is on record: this is by the plan.", PHONE));
     }
     thisMorning();
     tonight();
@@ -351,6 +351,20 @@ public final class TodayText {
           next.map(d -> "Next, on " + days.day(d) + ":\n")
               .orElse("Nothing more comes this season.\n"));
       data.next().forEach(this::coming);
+    }
+    LocalDate last = data.season().last();
+    if (data.date().isAfter(last)) {
+      out.append(
+          Lines.hung(
+              "",
+              "The season ended on "
+                  + days.day(last)
+                  + ". The next one's plan: slipday next-season "
+                  + Lines.clean(data.plan())
+                  + " -o NEXT",
+              PHONE));
+    } else if (data.date().isBefore(data.season().first())) {
+      out.append(Lines.hung("", "The season is yet to begin.", PHONE));
     }
   }
 

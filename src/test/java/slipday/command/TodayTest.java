@@ -57,6 +57,22 @@ class TodayTest {
         .contains("`2027-03-01` has yet to come: today is 2027-02-28.");
   }
 
+  private String today(String date) throws IOException {
+    Files.writeString(folder.resolve("plan.season"), PLAN);
+    Run run = Run.in(folder, new byte[0], Map.of(), false, "today", "plan.season", "--date", date);
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void aDayOutsideTheSeasonIsToldOf() throws IOException {
+    String over =
+        "The season ended on 31 Dec. The next one's plan: slipday next-season plan.season";
+    assertThat(today("2028-01-01")).contains(over + " -o NEXT");
+    assertThat(today("2027-12-31")).doesNotContain("The season ended", "yet to begin");
+    assertThat(today("2027-01-01")).doesNotContain("The season ended", "yet to begin");
+    assertThat(today("2026-12-31")).contains("The season is yet to begin.");
+  }
+
   @Test
   void theSeasonIsReckonedAllTheSame() throws IOException {
     check(Map.of());
