@@ -114,7 +114,10 @@ public final class RecordTable {
       List<RecordBook.Wish> wishes = new ArrayList<>();
       long before = parser.getCurrentLineNumber();
       for (CSVRecord row : parser) {
-        wishes.add(new RecordBook.Wish("line " + (before + 1), line(row, decimalCommas)));
+        // Spreadsheets save rows that were never filled in.
+        if (!row.stream().allMatch(String::isBlank)) {
+          wishes.add(new RecordBook.Wish("line " + (before + 1), line(row, decimalCommas)));
+        }
         before = parser.getCurrentLineNumber();
       }
       return Outcome.of(wishes);

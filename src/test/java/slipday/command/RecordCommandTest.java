@@ -173,7 +173,8 @@ class RecordCommandTest {
         "Day,Fruit,Gross kg,Tare kg,Brix,Taste,Remark\r\n"
             + "2026-08-19,1A,1.62,0.17,12.4,8 of 10,\"sweet, and so on\"\r\n"
             + "\r\n"
-            + "2026-08-20,2A,2 lb 3 oz,,,,\r\n");
+            + "2026-08-20,2A,2 lb 3 oz,,,,\r\n"
+            + ",,, ,,,\r\n");
     Run run = record("--from", "picked.csv", "--columns", COLUMNS);
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
