@@ -19,9 +19,13 @@ import org.eclipse.lsp4j.CodeActionOptions;
 import org.eclipse.lsp4j.CompletionOptions;
 import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
+import org.eclipse.lsp4j.DidChangeWatchedFilesRegistrationOptions;
+import org.eclipse.lsp4j.FileSystemWatcher;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.InitializedParams;
+import org.eclipse.lsp4j.Registration;
+import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.RenameOptions;
 import org.eclipse.lsp4j.SaveOptions;
 import org.eclipse.lsp4j.SemanticTokensLegend;
@@ -30,7 +34,9 @@ import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.ServerInfo;
 import org.eclipse.lsp4j.TextDocumentSyncKind;
 import org.eclipse.lsp4j.TextDocumentSyncOptions;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.jsonrpc.Launcher;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.launch.LSPLauncher;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.lsp4j.services.LanguageServer;
@@ -48,6 +54,7 @@ public final class EditorServer implements LanguageServer {
   private Optional<Future<Void>> listening = Optional.empty();
   private boolean shutDown;
   private boolean refreshesHints;
+  private boolean watchesFiles;
   private Optional<LanguageClient> client = Optional.empty();
 
   /**
@@ -119,9 +126,16 @@ public final class EditorServer implements LanguageServer {
 
   @Override
   public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
-    refreshesHints =
+    Optional<WorkspaceClientCapabilities> workspace =
         Optional.ofNullable(params.getCapabilities())
-            .flatMap(c -> Optional.ofNullable(c.getWorkspace()))
+            .flatMap(c -> Optional.ofNullable(c.getWorkspace()));
+    watchesFiles =
+        workspace
+            .flatMap(w -> Optional.ofNullable(w.getDidChangeWatchedFiles()))
+            .map(f -> Boolean.TRUE.equals(f.getDynamicRegistration()))
+            .orElse(false);
+    refreshesHints =
+        workspace
             .flatMap(w -> Optional.ofNullable(w.getInlayHint()))
             .map(h -> Boolean.TRUE.equals(h.getRefreshSupport()))
             .orElse(false);
@@ -151,7 +165,19 @@ public final class EditorServer implements LanguageServer {
   /** The editor is ready; what it will ask first is still some seconds off. */
   @Override
   public void initialized(InitializedParams params) {
+    if (watchesFiles) {
+      client.ifPresent(EditorServer::watchFiles);
+    }
     Rehearsal.begin();
+  }
+
+  /** A line added to the record by a command, or pulled by git, is to show without a key struck. */
+  private static void watchFiles(LanguageClient client) {
+    var watched =
+        new DidChangeWatchedFilesRegistrationOptions(
+            List.of(new FileSystemWatcher(Either.forLeft("**/*.{season,csv,dly}"))));
+    Registration files = new Registration("files", "workspace/didChangeWatchedFiles", watched);
+    Future<Void> unused = client.registerCapability(new RegistrationParams(List.of(files)));
   }
 
   @Override

@@ -16,6 +16,7 @@ import slipday.language.Clause;
 import slipday.language.Clauses;
 import slipday.language.Declaration;
 import slipday.language.PlanClauses;
+import slipday.language.Unsaid;
 import slipday.output.CropsText;
 import slipday.output.Ink;
 import slipday.output.Question;
@@ -136,7 +137,7 @@ final class Hovers {
     Span name = words.get(0).span().to(words.get(clause.words().size() - 1).span());
     boolean on = name.start() <= offset && offset <= name.end();
     return on
-        ? hover(clause.sentence() + example(clause.example()) + more, name)
+        ? hover(clause.sentence() + leftOut(clause) + example(clause.example()) + more, name)
         : Optional.empty();
   }
 
@@ -154,6 +155,10 @@ final class Hovers {
       questions.get().find(planting.get(), topic).map(reckoned.get()::why).ifPresent(reasons::add);
     }
     return reasons.isEmpty() ? "" : "\n\n" + code(String.join("\n", reasons));
+  }
+
+  private static String leftOut(Clause clause) {
+    return Unsaid.of(clause).map(holds -> "\n\nLeft out: " + holds).orElse("");
   }
 
   private static String example(String example) {

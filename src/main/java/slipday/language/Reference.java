@@ -12,6 +12,9 @@ public final class Reference {
   private static final String CLAUSE_HEAD =
       "| Begins with | Goes on with | Means | Example |\n|---|---|---|---|\n";
 
+  private static final String CLAUSE_OF_PLAN_HEAD =
+      "| Begins with | Goes on with | Means | Left out | Example |\n|---|---|---|---|---|\n";
+
   private Reference() {}
 
   /** Units, values, every declaration with its clauses, and the facts of a crop. */
@@ -83,7 +86,7 @@ public final class Reference {
         + ", as in "
         + code(declaration.example())
         + ".\n"
-        + (own.isEmpty() ? "" : "\n" + CLAUSE_HEAD + rows(own))
+        + (own.isEmpty() ? "" : "\n" + CLAUSE_OF_PLAN_HEAD + rows(own))
         + (facts
             ? "\nAny [fact of a crop](#facts-of-a-crop) marked `"
                 + declaration.word()
@@ -103,6 +106,7 @@ public final class Reference {
         + " | "
         + clause.sentence()
         + (clause.many() && !clause.isDated() ? " May come more than once." : "")
+        + Unsaid.of(clause).map(holds -> " | " + holds).orElse("")
         + " | "
         + code(clause.example())
         + " |\n";
@@ -117,6 +121,8 @@ public final class Reference {
   private static String facts() {
     List<Clause> facts = Clauses.all().stream().filter(CropClauses::isFact).toList();
     return "\n### Facts of a crop\n\n"
+        + "Left out, what its crop says of a line holds, and what its species says of a crop; where"
+        + " none says it, nothing is made up, and what hangs on it is told as not known.\n\n"
         + "| Begins with | Goes on with | Means | Example | Under |\n|---|---|---|---|---|\n"
         + facts.stream()
             .map(f -> StringUtils.chop(row(f)) + " " + under(f) + " |\n")

@@ -21,6 +21,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
+import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionParams;
@@ -28,6 +29,7 @@ import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
+import org.eclipse.lsp4j.DidChangeWatchedFilesCapabilities;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializedParams;
@@ -38,12 +40,14 @@ import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.ShowMessageRequestParams;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.Launcher;
 import org.eclipse.lsp4j.launch.LSPLauncher;
@@ -56,6 +60,10 @@ final class Editor implements LanguageClient, AutoCloseable {
 
   final LanguageServer server;
   final List<String> log = new ArrayList<>();
+
+  /** What the server asked to be told of. */
+  final CompletableFuture<String> asked = new CompletableFuture<>();
+
   private final Map<String, List<Diagnostic>> told = new HashMap<>();
   private final Map<Path, String> texts = new HashMap<>();
   private final Thread serving;
@@ -78,8 +86,27 @@ final class Editor implements LanguageClient, AutoCloseable {
         LSPLauncher.createClientLauncher(this, editorReads, toServer);
     launcher.startListening();
     server = launcher.getRemoteProxy();
-    get(server.initialize(new InitializeParams()));
+    get(server.initialize(abilities()));
     server.initialized(new InitializedParams());
+  }
+
+  /** It looks after files, as most editors do. */
+  private static InitializeParams abilities() {
+    DidChangeWatchedFilesCapabilities files = new DidChangeWatchedFilesCapabilities();
+    files.setDynamicRegistration(true);
+    WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
+    workspace.setDidChangeWatchedFiles(files);
+    ClientCapabilities all = new ClientCapabilities();
+    all.setWorkspace(workspace);
+    InitializeParams params = new InitializeParams();
+    params.setCapabilities(all);
+    return params;
+  }
+
+  @Override
+  public CompletableFuture<Void> registerCapability(RegistrationParams params) {
+    params.getRegistrations().forEach(r -> asked.complete(r.getMethod()));
+    return CompletableFuture.completedFuture(null);
   }
 
   static <T> T get(CompletableFuture<T> answer) {

@@ -53,6 +53,16 @@ class ReferenceTest {
   }
 
   @Test
+  void everyClauseOfAPlanSaysWhatHoldsWithoutIt() {
+    for (Clause clause : Clauses.all()) {
+      boolean ofPlan = !CropClauses.isFact(clause) && !clause.isDated();
+      boolean ofCropFiles =
+          ofPlan && clause.where().stream().allMatch(d -> CropClauses.ALL.contains(clause));
+      assertThat(Unsaid.of(clause).isPresent()).as(clause.name()).isEqualTo(ofPlan && !ofCropFiles);
+    }
+  }
+
+  @Test
   void everyRowOfATableHasAsManyCellsAsItsHead() {
     int cells = 0;
     for (String line : Reference.text().lines().toList()) {
