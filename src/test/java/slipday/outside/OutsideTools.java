@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,6 +68,24 @@ public final class OutsideTools {
         Optional.of(new Tool(List.of("Rscript", "--vanilla"), Map.of()))
             .filter(tool -> asks.runs("library(lme4)")),
         "an Rscript with lme4");
+  }
+
+  /** A compiler of C for Windows; it takes the file of a program. */
+  public static Tool windowsCompiler() {
+    Tool compiler = new Tool(List.of("x86_64-w64-mingw32-gcc"), Map.of());
+    return requireOrSkip(Optional.of(compiler).filter(tool -> tool.runs("--version")), "mingw-w64");
+  }
+
+  /** Wine's command interpreter; it takes the interpreter's options. */
+  public static Tool wine(Map<String, String> environment) {
+    Map<String, String> all = new HashMap<>(environment);
+    all.put("WINEPREFIX", Path.of("target/outside/wine").toAbsolutePath().toString());
+    all.put("WINEDEBUG", "-all");
+    all.put("DISPLAY", "");
+    all.putIfAbsent("JAVA_HOME", "");
+    Tool asked = new Tool(List.of("wine"), all);
+    requireOrSkip(Optional.of(asked).filter(tool -> tool.runs("wineboot")), "wine");
+    return new Tool(List.of("wine", "cmd"), all);
   }
 
   /** Chromium, and the driver that comes with it. */
@@ -138,6 +157,11 @@ public final class OutsideTools {
         fail(command.get(0) + " exited with " + result.exitCode + ":\n" + result.printed);
       }
       return result.printed;
+    }
+
+    /** What it prints, whatever it exits with. */
+    public String print(String script, String... arguments) {
+      return start(script, arguments).printed;
     }
 
     boolean runs(String script) {
