@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import slipday.garden.Garden;
 import slipday.garden.Line;
+import slipday.garden.Lot;
 import slipday.genetics.Aim;
+import slipday.source.Span;
 
 /**
  * A line over its generations, trait by trait.
@@ -85,8 +87,14 @@ public record Progress(Line line, List<Trend> traits, List<String> notes) {
    *
    * @param mean of its fruits
    * @param parent whether seed of it was taken for the line
+   * @param lot it was grown of
+   * @param figures the lines of the record they are in
    */
-  public record Each(String plant, double mean, boolean parent) {}
+  public record Each(String plant, double mean, boolean parent, Lot lot, List<Span> figures) {
+    public Each {
+      figures = List.copyOf(figures);
+    }
+  }
 
   /**
    * From one generation to another.

@@ -1,6 +1,8 @@
 package slipday.choice;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +12,7 @@ import slipday.descent.Relatives;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
 import slipday.genetics.Aim;
+import slipday.source.Span;
 
 /** Plants of one generation in one season, as measured for one trait. */
 final class Stood {
@@ -18,6 +21,7 @@ final class Stood {
   private final Relatives relatives;
   private final List<Fruit> used;
   private final Map<Plants, double[]> sums = new LinkedHashMap<>();
+  private final Map<Plants, List<Span>> figures = new HashMap<>();
 
   /**
    * @param used fruits whose seed was taken for the line
@@ -33,6 +37,7 @@ final class Stood {
     double[] sum = sums.computeIfAbsent(each.plant(), p -> new double[2]);
     sum[0] += each.fruits();
     sum[1] += each.fruits() * each.value();
+    figures.computeIfAbsent(each.plant(), p -> new ArrayList<>()).add(each.span());
   }
 
   String generation() {
@@ -139,7 +144,9 @@ final class Stood {
                 new Progress.Each(
                     e.getKey().toString(),
                     e.getValue(),
-                    uses.containsKey(relatives.plant(e.getKey()))))
+                    uses.containsKey(relatives.plant(e.getKey())),
+                    e.getKey().stand().lot(),
+                    figures.getOrDefault(e.getKey(), List.of())))
         .toList();
   }
 }

@@ -117,6 +117,18 @@ class PlotsInBrowserTest extends InBrowser {
     tap("#generations .plot .mark .hit", 0);
     assertThat(text("#why-title")).isEqualTo("F2");
     assertThat(text("#why")).contains("in 6 plants, 17 fruits", "tern-amber-f2 plant 3: 12.4 brix");
+    assertThat(text("#why .under")).contains("in the plan");
+    browser.run("document.querySelector('#why details').open = true");
+    browser.runAsync(
+        """
+        const done = arguments[arguments.length - 1];
+        const look = () => document.querySelector('#why li li a') ? done() : setTimeout(look, 20);
+        look();
+        """);
+    assertThat(text("#why")).contains("-2026.season:");
+    assertThat(browser.run("return document.querySelectorAll('.line.cited').length").asInt())
+        .as("lines of the record that it rests on")
+        .isGreaterThan(5);
     assertThat(text("#generations")).contains("told by F2 and F3 side by side");
     nothingIsAmiss();
   }

@@ -47,7 +47,7 @@ record GenerationsSection(List<GenerationsView> lines, List<Words.Part> single) 
         ? ""
         : "One generation only was measured of "
             + names.stream().collect(Collectors.joining(", "))
-            + ": keep some of its seed, and grow a few plants of it beside the next, so that gain"
+            + ": keep some of the seed, and grow a few plants of it beside the next, so that gain"
             + " and weather can be told apart.";
   }
 }

@@ -179,8 +179,7 @@ record GenerationsView(
                     Reason.derived("Spread: a standard deviation of " + trait.words(d) + ".")));
     g.each().stream()
         .limit(GenerationsDrawing.MOST_DOTS)
-        .map(e -> e.plant() + ": " + trait.words(e.mean()) + (e.parent() ? ", seed taken" : ""))
-        .forEach(says -> plants.add(Reason.derived(says)));
+        .forEach(e -> plants.add(measured(e, trait)));
     String of = Lines.count(g.plants(), "plant") + ", " + Lines.count(g.fruits(), "fruit");
     items.add(book.item("mean", trait.words(g.mean()) + " in " + of, plants));
     items.add(
@@ -212,7 +211,15 @@ record GenerationsView(
       }
     }
     String under = progress.line().title() + ", " + trait.name() + ", " + column.season();
-    return new Thing(Lines.clean(g.generation()), Lines.clean(under), "", items);
+    String line = g.each().stream().findFirst().map(e -> book.line(e.lot().span())).orElse("");
+    return new Thing(Lines.clean(g.generation()), Lines.clean(under), line, items);
+  }
+
+  /** A plant's mean, with the lines of the record that it is of. */
+  private static Reason measured(Progress.Each each, Trait trait) {
+    String says =
+        each.plant() + ": " + trait.words(each.mean()) + (each.parent() ? ", seed taken" : "");
+    return Reason.derived(says, each.figures().stream().distinct().map(Reason::quoting).toList());
   }
 
   private static List<Reason> told(Progress.Step step) {

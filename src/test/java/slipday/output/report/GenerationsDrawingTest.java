@@ -12,6 +12,7 @@ import slipday.choice.Progress.Gain;
 import slipday.choice.Progress.Grown;
 import slipday.choice.Progress.Step;
 import slipday.choice.Trait;
+import slipday.garden.Lot;
 import slipday.genetics.Aim;
 import slipday.output.report.GenerationsDrawing.Column;
 
@@ -20,12 +21,14 @@ class GenerationsDrawingTest {
       Optional.of(new Aim(Optional.of(13.0), Optional.empty(), 1, 1, Optional.empty()));
 
   /** Three plants: the best one a parent. */
+  private static final Lot LOT = Gardens.of("12 m x 1 m", "3").lots().get(0);
+
   private static Grown grown(String generation, int year, double mean) {
     List<Each> each =
         List.of(
-            new Each("a plant 1", mean - 1, false),
-            new Each("a plant 2", mean, false),
-            new Each("a plant 3", mean + 1, true));
+            new Each("a plant 1", mean - 1, false, LOT, List.of()),
+            new Each("a plant 2", mean, false, LOT, List.of()),
+            new Each("a plant 3", mean + 1, true, LOT, List.of()));
     return new Grown(
         generation,
         year,
