@@ -50,6 +50,8 @@ class DocPicturesTest {
     SEASON("season-on-a-laptop", 1100, 760, false),
     REASONS("reasons-on-a-phone", 390, 780, true),
     GARDEN("garden-on-a-laptop", 900, 760, true),
+    CANDIDATES("candidates-on-a-laptop", 1100, 820, false),
+    GENERATIONS("generations-on-a-phone", 390, 780, false),
     DESCENT("descent-on-a-laptop", 1100, 760, false);
 
     private final String file;
@@ -62,6 +64,11 @@ class DocPicturesTest {
       this.width = width;
       this.height = height;
       this.dark = dark;
+    }
+
+    /** Whether it shows what there is to see once fruit was measured and seed taken. */
+    private boolean afterHarvest() {
+      return this == CANDIDATES || this == GENERATIONS || this == DESCENT;
     }
   }
 
@@ -88,11 +95,13 @@ class DocPicturesTest {
   private static byte[] taken(Picture picture) {
     browser.resize(picture.width, picture.height);
     browser.dark(picture.dark);
-    browser.open(picture == Picture.DESCENT ? october : july);
+    browser.open(picture.afterHarvest() ? october : july);
     return switch (picture) {
       case SEASON -> section("season", picture);
       case GARDEN -> section("garden", picture);
       case DESCENT -> section("descent", picture);
+      case CANDIDATES -> section("candidates", picture);
+      case GENERATIONS -> section("generations", picture);
       case REASONS -> reasons();
     };
   }

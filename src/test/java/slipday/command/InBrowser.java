@@ -41,6 +41,7 @@ abstract class InBrowser {
   void light() {
     browser.resize(1280, 900);
     browser.dark(false);
+    browser.scripts(true);
   }
 
   static Path written(String plan, String name, String... options) throws IOException {

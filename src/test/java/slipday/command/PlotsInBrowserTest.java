@@ -103,7 +103,7 @@ class PlotsInBrowserTest extends InBrowser {
   @Test
   void theTableTellsWhatTheDrawingsShow() {
     browser.open(page);
-    browser.run("document.querySelector('#candidates .figures button').click()");
+    browser.run("document.querySelector('#candidates .figures .go').click()");
     assertThat(text("#why-title")).isEqualTo("tern-amber-f3 plant 10");
     assertThat(text("#candidates .figures tbody tr")).contains("10A 10C 10F", "13.4 › 12.2");
     int rows = browser.run("return document.querySelector('.figures tbody').rows.length").asInt();

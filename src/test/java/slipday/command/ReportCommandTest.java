@@ -36,6 +36,8 @@ class ReportCommandTest {
     String page = page(PLAN);
     assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(1_000_000);
     assertThat(page).startsWith("<!DOCTYPE html>").contains("Tern Amber", "As of 8 Jul.");
+    Run over = Run.in(Path.of(""), new byte[0], YEAR_OVER, false, "report", RECORDED);
+    assertThat(over.out().getBytes(StandardCharsets.UTF_8).length).isLessThan(1_000_000);
   }
 
   @Test

@@ -225,6 +225,75 @@ class ReportInBrowserTest extends InBrowser {
     nothingIsAmiss();
   }
 
+  @Test
+  void onPaperEverythingKeepsItsName() {
+    browser.open(page);
+    browser.onPaper();
+    JsonNode nameless =
+        browser.run(
+            """
+            return Array.from(document.querySelectorAll('main .go:not(.ask)'))
+              .filter(e => !e.closest('details:not([open])') && !e.checkVisibility())
+              .map(e => e.outerHTML.slice(0, 120))
+            """);
+    assertThat(strings(nameless)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1280", "360"})
+  void withoutScriptsEveryReasonIsThereAndEveryLinkLeadsToIt(int width) {
+    browser.open(page);
+    JsonNode says =
+        browser.run(
+            """
+            const book = JSON.parse(document.getElementById('book').textContent);
+            return book.reasons.map(r => r[0].replaceAll('`', ''))
+              .concat(Object.values(book.things).flatMap(t => t[3].map(i => i[1].replaceAll('`', ''))))
+            """);
+    browser.scripts(false);
+    browser.resize(width, 800);
+    browser.open(page);
+    assertThat(browser.run("return document.documentElement.scrollWidth").asInt())
+        .isLessThanOrEqualTo(width);
+    List<String> lacking =
+        strings(
+            browser.run(
+                """
+                const squeezed = t => t.replace(/\\s+/g, '');
+                const all = squeezed(document.getElementById('reasons').innerText);
+                return arguments[0].filter(s => !all.includes(squeezed(s)))
+                """,
+                strings(says)));
+    assertThat(says.size()).isGreaterThan(500);
+    assertThat(lacking).isEmpty();
+    JsonNode nowhere =
+        browser.run(
+            """
+            return Array.from(document.querySelectorAll('a[href^="#"]'))
+              .filter(a => !document.getElementById(a.getAttribute('href').slice(1)))
+              .map(a => a.outerHTML.slice(0, 120))
+            """);
+    assertThat(strings(nowhere)).isEmpty();
+    JsonNode dead =
+        browser.run(
+            """
+            return Array.from(document.querySelectorAll('main button, .how'))
+              .filter(e => e.checkVisibility()).map(e => e.outerHTML.slice(0, 120))
+            """);
+    assertThat(strings(dead)).as("what only a script makes work").isEmpty();
+    nothingIsAmiss();
+  }
+
+  @Test
+  void withoutScriptsAHostilePlanIsTextToo() {
+    browser.scripts(false);
+    browser.open(hostile);
+    assertThat(text("#reasons")).contains(Hostile.SCRIPT);
+    assertThat(browser.run("return document.querySelectorAll('img, script').length").asInt())
+        .isEqualTo(2);
+    nothingIsAmiss();
+  }
+
   /** A4 pages that each section takes by itself, and the whole; the plan's text begins a page. */
   private static final Map<String, Integer> PAGES =
       Map.of(
@@ -237,7 +306,7 @@ class ReportInBrowserTest extends InBrowser {
           "candidates",
           1,
           "garden",
-          1,
+          2,
           "seed",
           2,
           "descent",

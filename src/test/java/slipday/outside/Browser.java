@@ -153,6 +153,11 @@ public final class Browser implements AutoCloseable {
     command("Emulation.setEmulatedMedia", Map.of("media", "", "features", List.of(scheme, still)));
   }
 
+  /** Whether pages opened from now on may run scripts; those of {@link #run} do all the same. */
+  public void scripts(boolean run) {
+    command("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+  }
+
   /** With the styles for paper, until light or dark is asked for. */
   public void onPaper() {
     command("Emulation.setEmulatedMedia", Map.of("media", "print"));

@@ -30,7 +30,10 @@ public final class ReportPage {
   /** Findings of one rule on one line, told one by one. */
   private static final int MOST_ALIKE = 3;
 
-  /** With as many plantings, what is out of sight is not laid out until it comes into it. */
+  /**
+   * With as many plantings, what is out of sight is not laid out until it comes into it, and
+   * reasons are not written out for who has no scripts.
+   */
   private static final int LARGE = 100;
 
   private ReportPage() {}
@@ -59,6 +62,7 @@ public final class ReportPage {
       Raw style,
       Raw script,
       Raw data,
+      Raw written,
       String title,
       String season,
       String plan,
@@ -116,18 +120,20 @@ public final class ReportPage {
     Breeding breeding = subject.breeding().get();
     CandidatesSection candidates = CandidatesSection.of(garden, breeding, book);
     GenerationsSection generations = GenerationsSection.of(garden, breeding, book);
+    boolean large = garden.plantings().size() >= LARGE;
     return new View(
         Template.policy(style, Optional.of(script)),
         style,
         script,
         new Raw(book.embedded(years, axis.days())),
+        new Raw(large ? "" : book.written()),
         garden.site().title(),
         garden.season().label(),
         subject.plan(),
         model(years.size()),
         days.day(subject.asOf()),
         subject.fixed() ? "no" : "yes",
-        garden.plantings().size() >= LARGE,
+        large,
         axis.first().toString(),
         axis.last().toString(),
         calendar,

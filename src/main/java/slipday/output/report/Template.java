@@ -1,5 +1,6 @@
 package slipday.output.report;
 
+import com.samskivert.mustache.Escapers;
 import com.samskivert.mustache.Mustache;
 import java.io.IOException;
 import java.io.InputStream;
@@ -55,6 +56,11 @@ final class Template {
         .withFormatter(Template::shown)
         .compile(read(name))
         .execute(view);
+  }
+
+  /** A text as it stands in a page. */
+  static String escaped(String text) {
+    return Escapers.HTML.escape(Lines.clean(text));
   }
 
   private static String shown(Object value) {

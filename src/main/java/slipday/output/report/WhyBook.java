@@ -167,6 +167,49 @@ final class WhyBook {
     return out.toString().replace("<", "\\u003c").replace(">", "\\u003e").replace("&", "\\u0026");
   }
 
+  /**
+   * All of it as a list, for who has no scripts: things with what is known of them, and after them
+   * the reasons by their numbers.
+   */
+  String written() {
+    StringBuilder out = new StringBuilder();
+    things.forEach((id, thing) -> write(id, thing, out));
+    out.append("<h3>By number</h3><ol start=\"0\">");
+    for (int i = 0; i < reasons.size(); i++) {
+      Node node = reasons.get(i);
+      out.append("<li id=r").append(i).append('>').append(Words.marked(node.says()));
+      if (!node.line().isEmpty()) {
+        out.append(' ').append(toLine(node.line(), node.place()));
+      } else if (!node.place().isEmpty()) {
+        out.append(" (").append(Template.escaped(node.place())).append(')');
+      }
+      numbers(node.from(), " from", out);
+    }
+    return out.append("</ol>").toString();
+  }
+
+  private static void write(String id, Thing thing, StringBuilder out) {
+    out.append("<h3 id=\"w-").append(id).append("\">").append(Template.escaped(thing.title()));
+    out.append("</h3><p>").append(Words.marked(thing.under()));
+    out.append(thing.line().isEmpty() ? "" : " " + toLine(thing.line(), "in the plan"));
+    out.append("</p><ul>");
+    for (Item item : thing.items()) {
+      out.append("<li><b>").append(Template.escaped(item.topic())).append("</b>");
+      out.append(item.answer().isEmpty() ? "" : ": " + Words.marked(item.answer()));
+      numbers(item.because(), " why", out);
+    }
+    out.append("</ul>\n");
+  }
+
+  private static String toLine(String line, String label) {
+    return "<a href=\"#L" + line + "\">" + Template.escaped(label) + "</a>";
+  }
+
+  private static void numbers(List<Integer> each, String lead, StringBuilder out) {
+    out.append(each.isEmpty() ? "" : lead);
+    each.forEach(n -> out.append(" <a href=#r" + n + ">" + n + "</a>"));
+  }
+
   private static void write(Thing thing, JsonGenerator json) throws IOException {
     strings(json, thing.title(), thing.under(), thing.line());
     json.writeStartArray();

@@ -12,6 +12,16 @@ final class Words {
    */
   record Part(boolean name, String text) {}
 
+  /** The same as markup. */
+  static String marked(String sentence) {
+    StringBuilder out = new StringBuilder();
+    for (Part part : parts(sentence)) {
+      String text = Template.escaped(part.text());
+      out.append(part.name() ? "<code>" + text + "</code>" : text);
+    }
+    return out.toString();
+  }
+
   static List<Part> parts(String sentence) {
     List<Part> parts = new ArrayList<>();
     String[] pieces = sentence.split("`", -1);
