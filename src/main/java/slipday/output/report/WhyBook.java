@@ -183,7 +183,7 @@ final class WhyBook {
       } else if (!node.place().isEmpty()) {
         out.append(" (").append(Template.escaped(node.place())).append(')');
       }
-      numbers(node.from(), " from", out);
+      numbers(node.from(), "; from:", out);
     }
     return out.append("</ol>").toString();
   }
@@ -196,7 +196,7 @@ final class WhyBook {
     for (Item item : thing.items()) {
       out.append("<li><b>").append(Template.escaped(item.topic())).append("</b>");
       out.append(item.answer().isEmpty() ? "" : ": " + Words.marked(item.answer()));
-      numbers(item.because(), " why", out);
+      numbers(item.because(), "; why:", out);
     }
     out.append("</ul>\n");
   }
