@@ -27,12 +27,16 @@ public record Wish(
 
   /** Nothing but the goal. */
   public static Wish none() {
+    return of(Optional.empty());
+  }
+
+  /** The goal, for so many plants of the next generation. */
+  public static Wish ofPlants(int plants) {
+    return of(Optional.of(plants));
+  }
+
+  private static Wish of(Optional<Integer> plants) {
     return new Wish(
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        List.of(),
-        List.of());
+        Optional.empty(), Optional.empty(), Optional.empty(), plants, List.of(), List.of());
   }
 }

@@ -5,11 +5,17 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import slipday.choice.Candidates;
+import slipday.choice.Chooser;
+import slipday.choice.Chosen;
+import slipday.choice.Wish;
 import slipday.garden.Garden;
 import slipday.garden.Goal;
 import slipday.garden.Line;
@@ -21,18 +27,20 @@ import slipday.garden.record.Stand;
 import slipday.measure.Reasoned;
 import slipday.nextseason.NextSeason.Role;
 
-/** A line that is being fixed goes on in three to five families, each the seed of one plant. */
+/**
+ * A line that is being fixed goes on in a few families, each the seed of one plant: those that its
+ * goal chooses.
+ */
 final class Families {
-  private static final int FEWEST = 3;
-  private static final int MOST = 5;
   private static final int USUAL = 4;
   private static final int PLANTS_OF_A_CHECK = 3;
 
   /** Where a cross parts into types, so many plants show some of them. */
   private static final int PLANTS_THAT_PART = 12;
 
-  private static final String ORDERED =
-      "The plants are in the order of `slipday candidates`; the choice is yours.";
+  private static final String NO_GOAL =
+      "No goal is declared for the line, so its plants are taken as they come; the choice is"
+          + " yours.";
 
   private final Garden garden;
   private final Offspring offspring;
@@ -48,6 +56,9 @@ final class Families {
 
   private record Family(Lot lot, Planting from, Plants plant) {}
 
+  /** How many plants of the next season a family has, and why. */
+  private record Share(Plants plant, int plants, List<String> why) {}
+
   /**
    * @param borne this season's plantings of the line that seed was saved of
    * @param checks those of it that no seed was saved of
@@ -55,44 +66,107 @@ final class Families {
   void goOn(Line line, List<Planting> borne, List<Planting> checks) {
     Optional<Goal> goal =
         garden.goals().stream().filter(g -> g.line().name().equals(line.name())).findFirst();
-    Ranked candidates = new Ranked(garden, line);
-    Map<Plants, Family> best = best(borne, candidates);
-    List<Plants> ranked = candidates.inOrder(best.keySet());
-    List<Plants> order = spread(ranked);
     boolean parts = borne.stream().anyMatch(p -> offspring.isFirstGeneration(p.lot()));
     int stood = borne.stream().mapToInt(Families::plants).sum();
     int plants = parts ? Math.max(stood, PLANTS_THAT_PART) : stood;
-    int many = Math.max(1, Math.min(order.size(), Math.min(wanted(goal), Math.max(1, plants / 2))));
-    int fruits = borne.stream().mapToInt(Families::fruits).sum();
-    for (int i = 0; i < order.size(); i++) {
-      Plants plant = order.get(i);
-      Family family = Objects.requireNonNull(best.get(plant));
-      if (i < many) {
-        List<String> why =
-            new ArrayList<>(List.of(why(plant, ranked.indexOf(plant), ranked.size(), candidates)));
-        if (i == 0) {
-          why.add(ORDERED);
-        }
-        int share = plants / many + (i < plants % many ? 1 : 0);
-        int each = Math.min(share, Math.max(1, (fruits + many - 1) / many));
-        sowings.sowFamily(family.lot, family.from, share, each, why);
-      } else {
-        sowings.leaveOut(family.lot.name(), "other families go before; its seed rests");
-      }
-    }
-    if (order.isEmpty()) {
+    Optional<Chosen> chosen =
+        goal.flatMap(g -> Chooser.choose(garden, line, Wish.ofPlants(plants)).value());
+    Ranked candidates =
+        new Ranked(chosen.map(Chosen::candidates).orElseGet(() -> Candidates.of(garden, line)));
+    Map<Plants, Family> best = best(borne, candidates);
+    List<Share> shares =
+        chosen
+            .map(c -> dealt(c, best, candidates))
+            .filter(dealt -> !dealt.isEmpty())
+            .orElseGet(() -> evenly(candidates.inOrder(best.keySet()), plants, candidates));
+    sow(shares, best, borne.stream().mapToInt(Families::fruits).sum());
+    if (shares.isEmpty()) {
       borne.forEach(p -> sowings.sow(p.lot(), p, Role.AGAIN, plants(p), List.of()));
     } else if (!parts) {
       check(line, borne, checks);
     }
   }
 
-  /** The best plant of each family first, so that no family is lost to another at once. */
-  private static List<Plants> spread(List<Plants> ranked) {
+  private void sow(List<Share> shares, Map<Plants, Family> best, int fruits) {
+    Set<Plants> sown = new HashSet<>();
+    for (Share share : shares) {
+      Family family = Objects.requireNonNull(best.get(share.plant));
+      int each = Math.max(1, (fruits + shares.size() - 1) / shares.size());
+      sowings.sowFamily(
+          family.lot, family.from, share.plants, Math.min(share.plants, each), share.why);
+      sown.add(share.plant);
+    }
+    best.values().stream()
+        .filter(f -> !sown.contains(f.plant))
+        .forEach(f -> sowings.leaveOut(f.lot.name(), "other families go before; its seed rests"));
+  }
+
+  /** As {@code slipday choose} deals the plants out, among the plants whose seed lies here. */
+  private List<Share> dealt(Chosen chosen, Map<Plants, Family> best, Ranked candidates) {
+    Map<Plants, Integer> dealt = new LinkedHashMap<>();
+    for (Chosen.Part part : chosen.parts()) {
+      if (best.containsKey(part.plant().plant())) {
+        dealt.merge(part.plant().plant(), part.plants(), Integer::sum);
+      } else {
+        sowings.leaveOut(
+            part.tag(), "`slipday choose` takes it, and its seed is in no lot that can be sown");
+      }
+    }
+    List<Share> shares = new ArrayList<>();
+    dealt.forEach(
+        (plant, plants) -> {
+          List<String> why = new ArrayList<>();
+          why.add(
+              "Seed of "
+                  + plant
+                  + ", which `slipday choose` gives "
+                  + plants
+                  + " of "
+                  + chosen.plants()
+                  + " plants"
+                  + candidates.figures(plant)
+                  + ".");
+          why.addAll(candidates.speaks(plant));
+          if (shares.isEmpty()) {
+            why.add(terms(chosen));
+          }
+          shares.add(new Share(plant, plants, why));
+        });
+    return shares;
+  }
+
+  /** What the choice keeps to and comes to. */
+  private static String terms(Chosen chosen) {
+    String limits =
+        chosen.limits().stream().map(Chosen.Bound::says).collect(Collectors.joining(", and "));
+    String index =
+        chosen
+            .index()
+            .map(i -> String.format(Locale.ROOT, ", short of the aims by %.2f", 0.0 - i))
+            .orElse(", for nothing can be valued here");
+    return "It keeps to " + limits + index + "; the choice is yours.";
+  }
+
+  /**
+   * In equal parts, the best plant of each stand first, so that none is lost to another at once.
+   */
+  private List<Share> evenly(List<Plants> ranked, int plants, Ranked candidates) {
     Set<Stand> seen = new HashSet<>();
     List<Plants> firsts = ranked.stream().filter(p -> seen.add(p.stand())).toList();
-    return Stream.concat(firsts.stream(), ranked.stream().filter(p -> !firsts.contains(p)))
-        .toList();
+    List<Plants> order =
+        Stream.concat(firsts.stream(), ranked.stream().filter(p -> !firsts.contains(p))).toList();
+    int wanted = Math.min(USUAL, Math.max(1, plants / 2));
+    int many = Math.min(order.size(), wanted);
+    List<Share> shares = new ArrayList<>();
+    for (int i = 0; i < many; i++) {
+      List<String> why = new ArrayList<>();
+      why.add("Seed of " + order.get(i) + candidates.figures(order.get(i)) + ".");
+      if (i == 0) {
+        why.add(NO_GOAL);
+      }
+      shares.add(new Share(order.get(i), plants / many + (i < plants % many ? 1 : 0), why));
+    }
+    return shares;
   }
 
   private static int plants(Planting planting) {
@@ -101,17 +175,6 @@ final class Families {
 
   private static int fruits(Planting planting) {
     return planting.pollination().map(p -> p.value().fruits()).orElse(0);
-  }
-
-  private static int wanted(Optional<Goal> goal) {
-    int parents = goal.flatMap(Goal::parents).orElse(USUAL);
-    return Math.max(FEWEST, Math.min(MOST, parents));
-  }
-
-  private static String why(Plants plant, int place, int of, Ranked candidates) {
-    List<String> words = candidates.words(plant);
-    String figures = words.isEmpty() ? "" : ": " + String.join(", ", words);
-    return "Seed of " + plant + ", number " + (place + 1) + " of " + of + figures + ".";
   }
 
   /** The best lot of each plant, of plants that nothing speaks against. */

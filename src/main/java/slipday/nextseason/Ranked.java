@@ -7,11 +7,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import slipday.choice.Candidate;
 import slipday.choice.Candidates;
 import slipday.choice.Trait;
-import slipday.garden.Garden;
-import slipday.garden.Line;
 import slipday.garden.Lot;
 import slipday.garden.record.Plants;
 
@@ -20,8 +19,7 @@ final class Ranked {
   private final Map<Plants, Candidate> byPlant = new HashMap<>();
   private final List<Trait> aimed;
 
-  Ranked(Garden garden, Line line) {
-    Candidates found = Candidates.of(garden, line);
+  Ranked(Candidates found) {
     found.candidates().forEach(c -> byPlant.put(c.plant(), c));
     aimed =
         found.traits().stream()
@@ -61,20 +59,28 @@ final class Ranked {
     return fruits.size();
   }
 
-  /** What was measured of a plant that the goal speaks of: {@code sweetness 13.4 brix}. */
-  List<String> words(Plants plant) {
-    List<String> words = new ArrayList<>();
-    of(plant)
-        .ifPresent(
-            c ->
-                c.figures().stream()
-                    .filter(f -> aimed.contains(f.trait()))
-                    .forEach(
-                        f ->
-                            f.raw()
-                                .ifPresent(
-                                    raw ->
-                                        words.add(f.trait().name() + " " + f.trait().words(raw)))));
-    return words;
+  /** What was measured of a plant that the goal speaks of: {@code : sweetness 13.4 brix}. */
+  String figures(Plants plant) {
+    String words =
+        of(plant).stream()
+            .flatMap(c -> c.figures().stream())
+            .filter(f -> aimed.contains(f.trait()) && f.raw().isPresent())
+            .map(f -> f.trait().name() + " " + f.trait().words(f.raw().orElseThrow()))
+            .collect(Collectors.joining(", "));
+    return words.isEmpty() ? "" : ": " + words;
+  }
+
+  /** What speaks for a plant and against it, a sentence each. */
+  List<String> speaks(Plants plant) {
+    List<String> says = new ArrayList<>();
+    List<String> good = of(plant).map(Candidate::speaksFor).orElse(List.of());
+    List<String> bad = of(plant).map(Candidate::speaksAgainst).orElse(List.of());
+    if (!good.isEmpty()) {
+      says.add("For it: " + String.join(", ", good) + ".");
+    }
+    if (!bad.isEmpty()) {
+      says.add("Against it: " + String.join(", ", bad) + ".");
+    }
+    return says;
   }
 }

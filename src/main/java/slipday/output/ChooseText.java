@@ -1,8 +1,10 @@
 package slipday.output;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import slipday.choice.Chosen;
 import slipday.choice.Trait;
@@ -201,11 +203,11 @@ public final class ChooseText {
         + grid.text("  ")
         + Lines.hung(
             "  ",
-            "Next, at the end: the standard deviation of breeding values within a family, in the next"
-                + " generation and among all pure lines that can come of it. Each selfing sets half"
-                + " as much free as the one before, and then it stops. Best of 100: how far beyond"
-                + " the expected mean the best of a hundred pure lines lies, known without error: a"
-                + " ceiling, not a forecast.");
+            "Next, at the end: the standard deviation of breeding values within a family, in the"
+                + " next generation and among all pure lines that can come of it. Each selfing sets"
+                + " half as much free as the one before, and then it stops. Best of 100: how far"
+                + " beyond the expected mean the best of a hundred pure lines lies, known without"
+                + " error: a ceiling, not a forecast.");
   }
 
   private static String advice(double within) {
@@ -247,19 +249,62 @@ public final class ChooseText {
               + ".");
     }
     ChoiceData before = data.choice();
+    String kin = used(w.choice().kinship().coancestry());
+    String kinNow = used(before.kinship().coancestry());
     if (w.choice().index().isPresent() && before.index().isPresent()) {
       says.add(
           "It would be short by "
               + two(-w.choice().index().get())
               + " where the choice is by "
               + two(-before.index().get())
-              + "; mean coancestry "
-              + used(w.choice().kinship().coancestry())
-              + ", now "
-              + used(before.kinship().coancestry())
-              + ".");
+              + (kin.equals(kinNow)
+                  ? "."
+                  : "; mean coancestry " + kin + " and not " + kinNow + "."));
     }
-    return sentences(says) + fruits(w.choice()) + other.map(ChooseText::next).orElse("");
+    return sentences(says) + dealt(w) + other.map(this::beside).orElse("");
+  }
+
+  /** How the plants would be dealt out, and how they are. */
+  private String dealt(WhatIfData w) {
+    Map<String, Integer> now = new HashMap<>();
+    data.choice().fruits().forEach(f -> now.put(f.tag(), f.plants()));
+    Grid grid = new Grid("llrr");
+    grid.row("fruit", "of", "plants", "as chosen");
+    for (PartData f : w.choice().fruits()) {
+      Integer before = now.remove(f.tag());
+      grid.row(
+          Lines.clean(f.tag()),
+          Lines.clean(f.parent()),
+          String.valueOf(f.plants()),
+          before == null ? NOTHING : before.toString());
+    }
+    for (PartData f : data.choice().fruits()) {
+      if (now.containsKey(f.tag())) {
+        grid.row(
+            Lines.clean(f.tag()), Lines.clean(f.parent()), NOTHING, String.valueOf(f.plants()));
+      }
+    }
+    return grid.text("  ");
+  }
+
+  /** What would be expected, and what is of the choice. */
+  private String beside(Chosen then) {
+    Map<String, Chosen.Promise> now = new HashMap<>();
+    chosen.promises().forEach(p -> now.put(p.trait().name(), p));
+    Grid grid = new Grid("lrrll");
+    grid.row("", "expected", "as chosen", "", "goal");
+    for (Chosen.Promise p : then.promises()) {
+      Chosen.Promise before = now.get(p.trait().name());
+      if (p.aim().isPresent()) {
+        grid.row(
+            p.trait().name(),
+            p.trait().words(p.next().value()),
+            before == null ? NOTHING : p.trait().words(before.next().value()),
+            p.aimed().orElse(false) ? "meets" : "short of",
+            p.aim().get());
+      }
+    }
+    return then.promises().stream().anyMatch(p -> p.aim().isPresent()) ? grid.text("  ") : "";
   }
 
   private static String sentences(List<String> says) {
