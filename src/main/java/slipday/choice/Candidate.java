@@ -47,6 +47,8 @@ public record Candidate(
    * @param raw the mean as measured; empty where it was not
    * @param corrected the mean as it would have been beside the others
    * @param predicted its breeding value; empty where none can be told
+   * @param alone what would be predicted of the trait by itself, where it was valued together with
+   *     others
    * @param rank among the candidates, 1 the nearest to the aim; empty where there is no aim
    */
   public record Figure(
@@ -55,6 +57,7 @@ public record Candidate(
       Optional<Double> raw,
       Optional<Double> corrected,
       Optional<Predicted> predicted,
+      Optional<Predicted> alone,
       Optional<Integer> rank) {}
 
   /**

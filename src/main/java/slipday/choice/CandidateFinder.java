@@ -1,7 +1,6 @@
 package slipday.choice;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,7 +16,6 @@ import slipday.garden.Goal;
 import slipday.garden.Line;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
-import slipday.garden.record.Grounds;
 import slipday.garden.record.KnownTraits;
 import slipday.garden.record.Plants;
 import slipday.genetics.Aim;
@@ -95,32 +93,20 @@ final class CandidateFinder {
   }
 
   Candidates find() {
-    Map<Plants, Double> loads = loads();
-    Grounds grounds = new Grounds(garden);
-    List<Together.Known> known = new ArrayList<>();
-    for (Trait trait : ordered()) {
-      List<Observed> usable = usable(trait);
-      if (usable.stream().noneMatch(o -> candidates.contains(o.plant()))) {
-        continue;
-      }
-      TraitModel model = TraitModel.of(usable, relatives, grounds, loads);
-      Optional<Goal.Inheritance> stated =
-          goal.stream()
-              .flatMap(g -> g.heritabilities().stream())
-              .filter(h -> KnownTraits.key(h.trait()).equals(trait.name()))
-              .findFirst();
-      known.add(new Together.Known(model, Inheritance.of(model, stated)));
-    }
-    Correlations correlations = new Correlations(goal);
-    for (Together.Known each : new Together(correlations).valued(known)) {
-      traits.add(new TraitValues(each.model(), each.inheritance(), relatives, candidates));
+    Valuation valuation = new Valuation(garden, goal, observations, faults, relatives);
+    List<Trait> measured =
+        ordered().stream()
+            .filter(t -> valuation.usable(t).stream().anyMatch(o -> candidates.contains(o.plant())))
+            .toList();
+    for (Together.Known each : valuation.of(measured)) {
+      traits.add(new TraitValues(each, relatives, candidates));
     }
     if (aims.weighing() == Goal.Weighing.LACKING) {
-      new Lacking(aims, correlations).weights(traits).match(this::weigh, notes::add);
+      new Lacking(aims, new Correlations(goal)).weights(traits).match(this::weigh, notes::add);
     }
-    Ranking ranking = new Ranking(garden, goal, aims, traits, relatives, faults, borne());
+    Ranking ranking = new Ranking(garden, goal, aims, traits, relatives, faults, valuation.borne());
     List<Candidate> valued = ranking.candidates(candidates, fruits);
-    notes(loads, ranking, valued);
+    notes(valuation.loads(), ranking, valued);
     return new Candidates(
         line,
         goal,
@@ -146,29 +132,6 @@ final class CandidateFinder {
     }
     ordered.addAll(known.values());
     return ordered;
-  }
-
-  /** Nothing told by the tongue counts before a plant that may be bitter was found clean. */
-  private List<Observed> usable(Trait trait) {
-    return observations.of(trait.name()).stream()
-        .filter(
-            o ->
-                !trait.isEaten()
-                    || !o.plant().stand().lot().bitterRisk(garden)
-                    || faults.bitter(o.plant()).filter(bitter -> !bitter).isPresent())
-        .toList();
-  }
-
-  /** Nothing where fruits per plant are chosen for: never both. */
-  private Map<Plants, Double> loads() {
-    return aims.isAimedAt(Trait.FRUITS) ? Map.of() : borne();
-  }
-
-  /** How many fruits each plant bore, as far as they were counted. */
-  private Map<Plants, Double> borne() {
-    Map<Plants, Double> borne = new HashMap<>();
-    observations.of(Trait.FRUITS.name()).forEach(o -> borne.put(o.plant(), o.value()));
-    return borne;
   }
 
   private Candidates.Study study(TraitValues values) {
@@ -207,7 +170,19 @@ final class CandidateFinder {
                     new Candidates.Effect(
                         c.factor(), c.level(), c.beside(), c.estimate(), c.error()))
             .toList(),
+        values.isJoined() ? stated(values.trait()) : List.of(),
         says);
+  }
+
+  /** The goal's lines on how a trait goes together with others. */
+  private List<Goal.Correlation> stated(Trait trait) {
+    return goal.stream()
+        .flatMap(g -> Stream.concat(g.correlations().stream(), g.environmental().stream()))
+        .filter(
+            c ->
+                Set.of(KnownTraits.key(c.trait()), KnownTraits.key(c.other()))
+                    .contains(trait.name()))
+        .toList();
   }
 
   private static Optional<String> untold(TraitValues values) {

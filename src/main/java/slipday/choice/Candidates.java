@@ -47,6 +47,8 @@ public record Candidates(
    *     is known
    * @param onParent of selfed plants on their parent, where both were measured
    * @param corrected what its figures are corrected for
+   * @param together the goal's lines by which it was valued together with other traits; none where
+   *     it was valued by itself
    * @param says how its heritability is known and what else to know, a sentence each
    */
   public record Study(
@@ -63,11 +65,13 @@ public record Candidates(
       Optional<Regression> onParent,
       Set<Correction> corrected,
       List<Effect> effects,
+      List<Goal.Correlation> together,
       List<String> says) {
     public Study {
       heritabilities = List.copyOf(heritabilities);
       corrected = Set.copyOf(corrected);
       effects = List.copyOf(effects);
+      together = List.copyOf(together);
       says = List.copyOf(says);
     }
   }

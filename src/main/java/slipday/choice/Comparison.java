@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import slipday.choice.Progress.Gain;
 import slipday.choice.Progress.Step;
@@ -15,6 +17,7 @@ import slipday.garden.Line;
 import slipday.garden.record.Grounds;
 import slipday.garden.record.Plants;
 import slipday.genetics.Answer;
+import slipday.genetics.mixed.BreedingValues;
 import slipday.genetics.mixed.Measurement;
 import slipday.genetics.mixed.PopulationMeans;
 
@@ -41,18 +44,24 @@ final class Comparison {
   private final List<Observed> observed;
   private final Relatives relatives;
   private final Function<Plants, String> generation;
+  private final Optional<BreedingValues> together;
 
+  /**
+   * @param together breeding values of a trait that was valued together with others
+   */
   Comparison(
       Garden garden,
       Line line,
       List<Observed> observed,
       Relatives relatives,
-      Function<Plants, String> generation) {
+      Function<Plants, String> generation,
+      Optional<BreedingValues> together) {
     this.garden = garden;
     this.line = line;
     this.observed = observed;
     this.relatives = relatives;
     this.generation = generation;
+    this.together = together;
   }
 
   /**
@@ -62,7 +71,42 @@ final class Comparison {
   Step step(String from, String to, List<Stood> before, List<Stood> after) {
     Found found = found(from, to);
     Optional<Gain> gain = found.answer.value().map(d -> new Gain(d.value(), d.error()));
-    return new Step(from, to, gain, found.by, gain.flatMap(g -> realised(g, before, after)));
+    return new Step(
+        from,
+        to,
+        gain,
+        found.by,
+        gain.flatMap(g -> predicted(from, to)),
+        gain.flatMap(g -> realised(g, before, after)));
+  }
+
+  /** By breeding values, where several traits tell of this one. */
+  private Optional<Gain> predicted(String from, String to) {
+    return together.map(
+        values -> {
+          Map<Integer, Double> difference = mean(to);
+          mean(from).forEach((plant, share) -> difference.merge(plant, -share, Double::sum));
+          return new Gain(
+              values.value(difference), Math.sqrt(Math.max(0, values.errorVariance(difference))));
+        });
+  }
+
+  /** In equal parts of the plants of a generation that were measured. */
+  private Map<Integer, Double> mean(String of) {
+    Set<Integer> plants = new TreeSet<>();
+    for (Observed each : observed) {
+      Plants plant = each.plant();
+      if (isOwn(plant) && generation.apply(plant).equals(of)) {
+        plants.add(relatives.plant(plant));
+      }
+    }
+    Map<Integer, Double> mean = new TreeMap<>();
+    plants.forEach(plant -> mean.put(plant, 1.0 / plants.size()));
+    return mean;
+  }
+
+  private boolean isOwn(Plants plant) {
+    return plant.stand().lot().line().name().equals(line.name());
   }
 
   private record Found(Answer<PopulationMeans.Difference> answer, String by) {}
@@ -121,7 +165,7 @@ final class Comparison {
     List<String> populations = new ArrayList<>();
     for (Observed each : observed) {
       Plants plant = each.plant();
-      boolean own = plant.stand().lot().line().name().equals(line.name());
+      boolean own = isOwn(plant);
       if (own || checks) {
         int year = plant.stand().year();
         boolean known = !aside.left.contains(Correction.BED) && several.contains(year);

@@ -36,7 +36,7 @@ record Inheritance(Source source, List<Level> levels, List<String> says) {
   static Inheritance of(TraitModel trait, Optional<Goal.Inheritance> stated) {
     BreedingModel model = trait.model();
     List<String> says = new ArrayList<>();
-    Optional<Inheritance> known = stated.flatMap(s -> stated(model, s, says));
+    Optional<Inheritance> known = stated.flatMap(s -> stated(trait, s, says));
     if (known.isPresent()) {
       return known.get();
     }
@@ -56,7 +56,8 @@ record Inheritance(Source source, List<Level> levels, List<String> says) {
   }
 
   private static Optional<Inheritance> stated(
-      BreedingModel model, Goal.Inheritance stated, List<String> says) {
+      TraitModel trait, Goal.Inheritance stated, List<String> says) {
+    BreedingModel model = trait.model();
     Answer<Double> ofPlants = StatedBase.ofPlantMeans(stated);
     if (ofPlants.refusal().isPresent()) {
       says.add(ofPlants.refusal().get());
@@ -82,27 +83,29 @@ record Inheritance(Source source, List<Level> levels, List<String> says) {
             .map(
                 h ->
                     new Inheritance(
-                        Source.STATED, List.of(level(model, h)), said(h, stated, share)))
+                        Source.STATED, List.of(level(model, h)), said(trait, h, stated, share)))
             .orElseGet(() -> new Inheritance(Source.NONE, List.of(), says)));
   }
 
-  private static List<String> said(Heritability h, Goal.Inheritance stated, double share) {
+  private static List<String> said(
+      TraitModel trait, Heritability h, Goal.Inheritance stated, double share) {
     List<String> says = new ArrayList<>();
     says.add(
         String.format(
             Locale.ROOT,
             "The plan states a heritability of %.2f among %s; among the plants measured that is"
-                + " %.2f of a fruit.",
+                + " %.2f of a %s.",
             stated.share(),
             stated.among().print(),
-            h.ofFruit()));
+            h.ofFruit(),
+            trait.trait().isOfPlant() ? "plant" : "fruit"));
     if (stated.unit() == Goal.Unit.PLOT) {
       says.add(
           String.format(
               Locale.ROOT,
               "It is of means of plots of %d plants, each of one family: of means of single plants"
-                  + " that is %.2f, at the low side, since what sets plots apart is counted with the"
-                  + " plants' own.",
+                  + " that is %.2f, at the low side, since what sets plots apart is counted with"
+                  + " the plants' own.",
               stated.plants().orElse(1),
               share));
     }

@@ -101,11 +101,18 @@ public record Progress(Line line, List<Trend> traits, List<String> notes) {
    *
    * @param gain what the mean rose by, apart from season and bed; empty where that can't be told
    * @param by what it was told by, or why it can't be
+   * @param predicted the same by the breeding values of traits that were valued together; empty
+   *     where the trait was valued by itself or the gain can't be told
    * @param realised gain over differential: the realised heritability; empty where there is not
    *     enough to tell it
    */
   public record Step(
-      String from, String to, Optional<Gain> gain, String by, Optional<Gain> realised) {}
+      String from,
+      String to,
+      Optional<Gain> gain,
+      String by,
+      Optional<Gain> predicted,
+      Optional<Gain> realised) {}
 
   /**
    * @param error standard error

@@ -17,11 +17,13 @@ import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
 import slipday.genetics.Generation;
+import slipday.genetics.mixed.BreedingValues;
 
 /** Gathers a line's generations, season by season. */
 final class ProgressFinder {
   private final Garden garden;
   private final Line line;
+  private final Optional<Goal> goal;
   private final Aims aims;
   private final Observations observations;
   private final List<Fruit> used;
@@ -30,7 +32,7 @@ final class ProgressFinder {
   ProgressFinder(Garden garden, Line line) {
     this.garden = garden;
     this.line = line;
-    Optional<Goal> goal =
+    this.goal =
         garden.goals().stream().filter(g -> g.line().name().equals(line.name())).findFirst();
     this.aims = new Aims(goal);
     this.observations = Observations.of(garden, line.crop().species());
@@ -56,11 +58,20 @@ final class ProgressFinder {
       Optional.ofNullable(known.remove(name)).ifPresent(ordered::add);
     }
     ordered.addAll(known.values());
+    List<Trait> measured = new ArrayList<>();
     for (Trait trait : ordered) {
       List<Observed> observed = observations.of(trait.name());
       if (observed.stream().anyMatch(o -> isOfLine(o.plant()))) {
-        trends.add(trend(trait, observed));
+        measured.add(trait);
       }
+    }
+    Map<String, BreedingValues> together = together(measured);
+    for (Trait trait : measured) {
+      trends.add(
+          trend(
+              trait,
+              observations.of(trait.name()),
+              Optional.ofNullable(together.get(trait.name()))));
     }
     return new Progress(line, trends, notes(trends));
   }
@@ -69,11 +80,29 @@ final class ProgressFinder {
     return plant.stand().lot().line().name().equals(line.name());
   }
 
-  private Progress.Trend trend(Trait trait, List<Observed> observed) {
+  /** Breeding values of traits that the goal's correlations bind together. */
+  private Map<String, BreedingValues> together(List<Trait> measured) {
+    Map<String, BreedingValues> together = new TreeMap<>();
+    if (goal.filter(g -> !g.correlations().isEmpty() || !g.environmental().isEmpty()).isPresent()) {
+      Valuation valuation = new Valuation(garden, goal, observations, Faults.of(garden), relatives);
+      List<Trait> usable = measured.stream().filter(t -> !valuation.usable(t).isEmpty()).toList();
+      for (Together.Known each : valuation.of(usable)) {
+        each.inheritance()
+            .main()
+            .filter(l -> each.alone().isPresent())
+            .ifPresent(l -> together.put(each.trait().name(), l.values()));
+      }
+    }
+    return together;
+  }
+
+  private Progress.Trend trend(
+      Trait trait, List<Observed> observed, Optional<BreedingValues> together) {
     Map<String, List<Stood>> generations = generations(observed);
     List<Progress.Grown> stands = new ArrayList<>();
     generations.values().forEach(all -> all.forEach(s -> stands.add(s.told(aims, trait))));
-    Comparison comparison = new Comparison(garden, line, observed, relatives, this::generation);
+    Comparison comparison =
+        new Comparison(garden, line, observed, relatives, this::generation, together);
     List<Progress.Step> steps = new ArrayList<>();
     List<String> names = List.copyOf(generations.keySet());
     for (int i = 1; i < names.size(); i++) {

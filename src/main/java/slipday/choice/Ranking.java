@@ -101,6 +101,7 @@ final class Ranking {
                     t.raw(plant),
                     t.corrected(plant),
                     t.predicted(plant),
+                    t.alone(plant),
                     rank(t, plant, plants)))
         .toList();
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import slipday.garden.record.Plants;
 import slipday.genetics.Answer;
@@ -21,8 +22,16 @@ final class Together {
   /** Of what a plant has of its own in a trait told of it once: luck in name only. */
   private static final double NEXT_TO_NOTHING = 1e-4;
 
-  /** A trait with what of it is inherited. */
-  record Known(TraitModel model, Inheritance inheritance) {
+  /**
+   * A trait with what of it is inherited.
+   *
+   * @param alone the same valued by itself, where it was valued together with others
+   */
+  record Known(TraitModel model, Inheritance inheritance, Optional<Inheritance> alone) {
+    static Known alone(TraitModel model, Inheritance inheritance) {
+      return new Known(model, inheritance, Optional.empty());
+    }
+
     Trait trait() {
       return model.trait();
     }
@@ -124,7 +133,10 @@ final class Together {
       List<String> says = new ArrayList<>(known.inheritance().says());
       says.add(told(known, group));
       joined.add(
-          new Known(known.model(), new Inheritance(known.inheritance().source(), made, says)));
+          new Known(
+              known.model(),
+              new Inheritance(known.inheritance().source(), made, says),
+              Optional.of(known.inheritance())));
     }
     return joined;
   }
@@ -160,7 +172,7 @@ final class Together {
   private static Known said(Known known, String sentence) {
     List<String> says = new ArrayList<>(known.inheritance().says());
     says.add(sentence + " It is valued by itself.");
-    return new Known(
+    return Known.alone(
         known.model(),
         new Inheritance(known.inheritance().source(), known.inheritance().levels(), says));
   }

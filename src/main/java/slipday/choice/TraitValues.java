@@ -22,6 +22,7 @@ final class TraitValues {
 
   private final TraitModel model;
   private final Inheritance inheritance;
+  private final Optional<Inheritance> alone;
   private final Relatives relatives;
   private final Map<Plants, Double> raw = new LinkedHashMap<>();
   private final Map<Plants, Double> corrected = new LinkedHashMap<>();
@@ -33,10 +34,10 @@ final class TraitValues {
 
   private final double mean;
 
-  TraitValues(
-      TraitModel model, Inheritance inheritance, Relatives relatives, Set<Plants> candidates) {
-    this.model = model;
-    this.inheritance = inheritance;
+  TraitValues(Together.Known known, Relatives relatives, Set<Plants> candidates) {
+    this.model = known.model();
+    this.inheritance = known.inheritance();
+    this.alone = known.alone();
     this.relatives = relatives;
     Map<Plants, double[]> sums = new LinkedHashMap<>();
     for (int i = 0; i < model.observed().size(); i++) {
@@ -118,8 +119,9 @@ final class TraitValues {
     return corrected.size() < 2 ? 0 : Math.sqrt(sum / (corrected.size() - 1));
   }
 
-  private int middle() {
-    return inheritance.levels().size() / 2;
+  /** Whether it was valued together with other traits. */
+  boolean isJoined() {
+    return alone.isPresent();
   }
 
   /**
@@ -130,12 +132,17 @@ final class TraitValues {
    * @param level one of the inheritance's
    */
   Optional<Predicted> predicted(Map<Integer, Double> shares, int level) {
-    Optional<Map<Integer, Double>> told = beside(shares, level);
-    if (told.isEmpty()) {
+    return predicted(inheritance, shares, level);
+  }
+
+  private Optional<Predicted> predicted(
+      Inheritance inherited, Map<Integer, Double> shares, int level) {
+    Optional<Map<Integer, Double>> told = beside(shares);
+    if (told.isEmpty() || level >= inherited.levels().size()) {
       return Optional.empty();
     }
     Map<Integer, Double> beside = told.get();
-    BreedingValues values = inheritance.levels().get(level).values();
+    BreedingValues values = inherited.levels().get(level).values();
     double value = mean + values.value(beside);
     double reach = NINE_IN_TEN * Math.sqrt(Math.max(0, values.errorVariance(beside)));
     return Optional.of(new Predicted(value, value - reach, value + reach, values.accuracy(beside)));
@@ -143,13 +150,15 @@ final class TraitValues {
 
   /** The same without how sure it is, which takes far longer to tell. */
   Optional<Double> value(Map<Integer, Double> shares, int level) {
-    return beside(shares, level)
-        .map(beside -> mean + inheritance.levels().get(level).values().value(beside));
+    return level >= inheritance.levels().size()
+        ? Optional.empty()
+        : beside(shares)
+            .map(beside -> mean + inheritance.levels().get(level).values().value(beside));
   }
 
   /** Shares less those of all candidates; empty where nothing is left to differ by. */
-  private Optional<Map<Integer, Double>> beside(Map<Integer, Double> shares, int level) {
-    if (raw.isEmpty() || level >= inheritance.levels().size()) {
+  private Optional<Map<Integer, Double>> beside(Map<Integer, Double> shares) {
+    if (raw.isEmpty()) {
       return Optional.empty();
     }
     Map<Integer, Double> beside = new HashMap<>(shares);
@@ -161,10 +170,20 @@ final class TraitValues {
   Optional<Predicted> predicted(Plants plant) {
     Optional<Predicted> known = promised.get(plant);
     if (known == null) {
-      known = predicted(Map.of(relatives.plant(plant), 1.0), middle());
+      known = predicted(inheritance, plant);
       promised.put(plant, known);
     }
     return known;
+  }
+
+  /** The same by the trait alone; empty where that is how it was valued. */
+  Optional<Predicted> alone(Plants plant) {
+    return alone.flatMap(a -> predicted(a, plant));
+  }
+
+  private Optional<Predicted> predicted(Inheritance inherited, Plants plant) {
+    Map<Integer, Double> whole = Map.of(relatives.plant(plant), 1.0);
+    return predicted(inherited, whole, inherited.levels().size() / 2);
   }
 
   private static final double[] NONE = {1, 0};

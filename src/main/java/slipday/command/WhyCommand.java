@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slipday.app.Checked;
+import slipday.choice.Candidates;
 import slipday.finding.Nearest;
 import slipday.garden.Garden;
+import slipday.garden.Goal;
+import slipday.output.CandidateQuestions;
 import slipday.output.Json;
 import slipday.output.Question;
 import slipday.output.Questions;
@@ -29,13 +32,15 @@ final class WhyCommand {
             "1..*",
             "1..*",
             "WHAT",
-            "A planting, cross, bed, lot, tag, plant or site, and an event, a condition or a rule.")
+            "A planting, cross, bed, lot, line, tag, plant or site, and an event, a condition, a"
+                + " trait or a rule.")
         .forms("text or json.", Form.TEXT, Form.JSON)
         .examples(
             "slipday why plan.season ropewalk-2023             what can be asked of it",
             "slipday why plan.season ropewalk-2023 ripe        an event",
             "slipday why plan.season ropewalk-2023 frost       a condition",
             "slipday why plan.season long-south beds-overlap   what a rule found of it",
+            "slipday why plan.season amber plant 2 sweetness   what a candidate promises",
             "slipday why plan.season beds-overlap              all that a rule found")
         .runs(
             args ->
@@ -50,6 +55,9 @@ final class WhyCommand {
     }
     Garden garden = checked.garden().orElseThrow();
     Questions questions = Questions.of(garden, checked.season(), checked.findings());
+    if (checked.season().isPresent()) {
+      addCandidates(garden, questions);
+    }
     Asked of = Asked.of(what, questions);
     String subject = of.subject();
     boolean listOnly = of.topic().isEmpty() && questions.subjects().contains(subject);
@@ -66,6 +74,15 @@ final class WhyCommand {
                 ? text.list(plan.name(), subject, asked)
                 : String.join("\n", asked.stream().map(text::text).toList()));
     return Exit.CLEAN;
+  }
+
+  /** Values are worked out only where a line that has a goal, or one plant, is asked about. */
+  private void addCandidates(Garden garden, Questions questions) {
+    boolean plant = what.contains("plant");
+    garden.goals().stream()
+        .map(Goal::line)
+        .filter(line -> plant || what.get(0).equals(line.name()))
+        .forEach(line -> questions.add(CandidateQuestions.of(Candidates.of(garden, line))));
   }
 
   /** Without a season only what was found can be asked. */

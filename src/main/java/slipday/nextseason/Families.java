@@ -144,7 +144,7 @@ final class Families {
             .index()
             .map(i -> String.format(Locale.ROOT, ", short of the aims by %.2f", 0.0 - i))
             .orElse(", for nothing can be valued here");
-    return "It keeps to " + limits + index + "; the choice is yours.";
+    return "The choice keeps to " + limits + index + "; it is yours to change.";
   }
 
   /**

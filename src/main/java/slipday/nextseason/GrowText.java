@@ -60,9 +60,8 @@ final class GrowText {
   }
 
   private static String pollination(Sown s) {
-    String fruits = s.fruits() == 1 ? "1 fruits" : s.fruits() + " fruits";
     String from = s.fromPlants() > 1 ? " from " + s.fromPlants() + " plants or more" : "";
-    return (s.selfed() ? "self" : "sib") + " by hand, for " + fruits + from;
+    return (s.selfed() ? "self" : "sib") + " by hand, for " + s.fruits() + " fruits" + from;
   }
 
   private static Optional<String> plants(Sown s, Block block) {

@@ -108,6 +108,15 @@ public final class ProgressText {
     return number.chars().allMatch(c -> c == '0' || c == '.');
   }
 
+  private static String predicted(Progress.Gain gain, Trait trait) {
+    return " By breeding values, told by the traits that go together with it as well: "
+        + signed(gain.value(), trait)
+        + trait.unit().map(u -> " " + u.word()).orElse("")
+        + ", standard error "
+        + trait.number(gain.error())
+        + ".";
+  }
+
   /** What was gained from one generation to another, or why that can't be told. */
   public static String step(Progress.Step s, Trait trait) {
     String what = s.from() + " to " + s.to() + ": ";
@@ -134,6 +143,7 @@ public final class ProgressText {
         + ", "
         + s.by()
         + "."
+        + s.predicted().map(p -> predicted(p, trait)).orElse("")
         + realised.orElse("");
   }
 }

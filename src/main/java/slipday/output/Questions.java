@@ -262,6 +262,15 @@ public final class Questions {
     bySubject.forEach((key, found) -> all.add(Question.of(key.get(0), key.get(1), found)));
   }
 
+  /** More that can be asked, of things that may be new. */
+  public void add(List<Question> more) {
+    for (Question q : more) {
+      subjects.add(q.subject());
+      all.add(q);
+      bySubject.computeIfAbsent(q.subject(), s -> new ArrayList<>()).add(q);
+    }
+  }
+
   static String hyphened(String words) {
     return words.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
   }

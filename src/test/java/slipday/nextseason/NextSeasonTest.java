@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -11,6 +13,11 @@ import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.NextPlan;
 import slipday.app.Pipeline;
+import slipday.choice.Chooser;
+import slipday.choice.Chosen;
+import slipday.choice.Wish;
+import slipday.garden.Garden;
+import slipday.garden.Line;
 
 class NextSeasonTest {
   private static final Path FOLDER = Path.of("/garden");
@@ -110,6 +117,35 @@ class NextSeasonTest {
     assertThat(text).contains("  grew           muskmelon in 2026\n");
     assertThat(text).contains("  grew           sweet-corn in 2026\n");
     assertThat(text).doesNotContain("To decide: The family");
+  }
+
+  /** The very plants that the command chooses, each with its share. */
+  @Test
+  void familiesAreThoseThatAreChosen() {
+    Path plan = Path.of("plans", "tern-hollow", "recorded.season").toAbsolutePath();
+    Checked checked =
+        new Pipeline(FileTexts.withOverlays(Map.of()), true, TODAY).check(plan, "recorded.season");
+    Garden garden = checked.garden().orElseThrow();
+    Line line =
+        garden.lines().stream()
+            .filter(l -> l.name().equals("tern-amber"))
+            .findFirst()
+            .orElseThrow();
+    Chosen chosen = Chooser.choose(garden, line, Wish.none()).value().orElseThrow();
+    List<String> families = new ArrayList<>();
+    for (NextSeason.Sown sown : NextSeason.of(garden).plantings()) {
+      if (sown.role() == NextSeason.Role.FAMILY) {
+        families.add(sown.name() + " " + sown.plants());
+        assertThat(sown.why()).anyMatch(w -> w.contains("`slipday choose` gives"));
+      }
+    }
+    assertThat(families)
+        .containsExactlyElementsOf(
+            chosen.parts().stream()
+                .map(p -> p.fruit().savedInto().get(0) + " " + p.plants())
+                .toList())
+        .hasSizeGreaterThan(2);
+    assertThat(chosen.parts().get(0).plants()).isGreaterThan(chosen.parts().get(4).plants());
   }
 
   @Test

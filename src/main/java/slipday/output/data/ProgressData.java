@@ -75,6 +75,9 @@ public record ProgressData(
    * @param gain of the mean, apart from season and bed; null where that can't be told
    * @param error its standard error
    * @param by what it was told by, or why it can't be
+   * @param predicted the gain by breeding values of traits that were valued together; null where
+   *     the trait was valued by itself
+   * @param predictedError its standard error
    * @param realised the realised heritability, where there is enough
    * @param realisedError its standard error
    */
@@ -84,6 +87,8 @@ public record ProgressData(
       Optional<Double> gain,
       Optional<Double> error,
       String by,
+      Optional<Double> predicted,
+      Optional<Double> predictedError,
       Optional<Double> realised,
       Optional<Double> realisedError) {}
 
@@ -130,6 +135,8 @@ public record ProgressData(
         s.gain().map(Progress.Gain::value),
         s.gain().map(Progress.Gain::error),
         s.by(),
+        s.predicted().map(Progress.Gain::value),
+        s.predicted().map(Progress.Gain::error),
         s.realised().map(Progress.Gain::value),
         s.realised().map(Progress.Gain::error));
   }

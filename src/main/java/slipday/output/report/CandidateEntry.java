@@ -2,19 +2,16 @@ package slipday.output.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import slipday.choice.Candidate;
 import slipday.choice.Candidates;
 import slipday.choice.Chosen;
 import slipday.choice.Trait;
-import slipday.garden.Goal;
 import slipday.garden.record.Asides;
-import slipday.garden.record.KnownTraits;
-import slipday.measure.Basis;
 import slipday.measure.Ordinals;
 import slipday.measure.Quantity;
 import slipday.measure.Reason;
+import slipday.output.CandidateQuestions;
 import slipday.output.CandidatesText;
 import slipday.output.Lines;
 import slipday.output.Questions;
@@ -133,7 +130,9 @@ record CandidateEntry(
               .orElseGet(() -> study.trait().name() + ": " + shown(study));
       items.add(
           book.item(
-              study.trait().name(), after(answer, study.trait().name()), valued(study, found)));
+              study.trait().name(),
+              after(answer, study.trait().name()),
+              CandidateQuestions.valued(study, f, found)));
     }
     List<Trait> traits = studies.stream().map(Candidates.Study::trait).toList();
     for (Candidate.SeedFruit f : candidate.fruits()) {
@@ -174,20 +173,6 @@ record CandidateEntry(
                 reasons.add(
                     Reason.derived(
                         "Short of all aims by " + shortBy() + ", " + found.counted() + ".")));
-    return reasons;
-  }
-
-  private static List<Reason> valued(Candidates.Study study, Candidates found) {
-    List<Reason> reasons = new ArrayList<>();
-    Optional<Goal.Aim> aim =
-        found.goal().stream()
-            .flatMap(g -> g.aims().stream())
-            .filter(a -> KnownTraits.key(a.trait()).equals(study.trait().name()))
-            .findFirst();
-    aim.ifPresent(a -> reasons.add(Reason.quoting(a.span())));
-    for (String says : CandidatesText.says(study)) {
-      reasons.add(new Reason(says, Basis.DERIVED, Optional.empty(), List.of()));
-    }
     return reasons;
   }
 }

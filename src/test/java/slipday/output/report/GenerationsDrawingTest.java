@@ -45,7 +45,7 @@ class GenerationsDrawingTest {
   }
 
   private static String drawn(Optional<Gain> gain, List<Grown> checks, Grown... stands) {
-    Step step = new Step("F2", "F3", gain, "told", Optional.empty());
+    Step step = new Step("F2", "F3", gain, "told", Optional.empty(), Optional.empty());
     Progress.Trend trend =
         new Progress.Trend(
             Trait.SWEETNESS,
