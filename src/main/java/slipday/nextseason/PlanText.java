@@ -226,8 +226,8 @@ public final class PlanText {
                   + lot.name()
                   + "` met no other pollen, since "
                   + lot.isolated().get().says()
-                  + ". That this plan can't know: end its `saved` line in the record with `,"
-                  + " generation "
+                  + ". Only the plan of that season tells so: end its `saved` line in the record"
+                  + " with `, generation "
                   + told
                   + "`, or its pollen parent counts as unknown."));
     }

@@ -16,6 +16,7 @@ import slipday.climate.Climate;
 import slipday.climate.WeatherYear;
 import slipday.finding.Finding;
 import slipday.garden.Garden;
+import slipday.garden.Lot;
 import slipday.garden.Named;
 import slipday.garden.record.Asides;
 import slipday.measure.Range;
@@ -70,7 +71,7 @@ public final class Questions {
     garden.plantings().forEach(this::name);
     garden.crosses().forEach(this::name);
     garden.beds().forEach(this::name);
-    garden.lots().forEach(this::name);
+    garden.lots().forEach(this::lot);
     garden.lines().forEach(this::name);
     garden.outsiders().forEach(this::name);
     name(garden.site());
@@ -100,6 +101,15 @@ public final class Questions {
     return photos == 0
         ? Lines.count(notes, "note")
         : (notes == 0 ? "" : Lines.count(notes, "note") + ", ") + Lines.count(photos, "photo");
+  }
+
+  private void lot(Lot lot) {
+    name(lot);
+    lot.isolated()
+        .ifPresent(
+            r ->
+                all.add(
+                    Question.of(lot.name(), "isolation", "kept from other pollen", List.of(r))));
   }
 
   private void name(Named thing) {

@@ -103,8 +103,9 @@ class NextSeasonTest {
     assertThat(text.replaceAll("\n# >", ""))
         .contains(
             "To decide: open flowers of `ember-2026` met no other pollen, since it stood in a cage"
-                + " of its own. That this plan can't know: end its `saved` line in the record with"
-                + " `, generation OP1, isolated`, or its pollen parent counts as unknown.");
+                + " of its own. Only the plan of that season tells so: end its `saved` line in the"
+                + " record with `, generation OP1, isolated`, or its pollen parent counts as"
+                + " unknown.");
     assertThat(next(HEAD + open + saved + ", generation OP1, isolated\n").text())
         .doesNotContain("met no other pollen");
   }

@@ -96,9 +96,8 @@ class IsolationTest {
     SeedLot seed = saved("1010", "muskmelon", "open", "");
     assertThat(seed.lot().isolated().orElseThrow().says())
         .isEqualTo(
-            "its nearest kin that the plan tells of, `amber-f3`, was 1000 m away all season, and"
-                + " 805 m keep its kind clean; whether others grew kin nearer by, the plan can't"
-                + " know");
+            "its nearest kin that the plan tells of, `amber-f3`, was 1000 m away all season,"
+                + " beyond the 805 m that keep its kind clean (of nearer kin nobody told)");
     assertThat(seed.lot().isolated().orElseThrow().from())
         .extracting(r -> r.says())
         .anyMatch(s -> s.contains("isolation"))

@@ -119,10 +119,9 @@ final class Isolation {
                     + nearest.name
                     + "`, was "
                     + metres(nearest.metres)
-                    + " away all season, and "
+                    + " away all season, beyond the "
                     + metres(strict)
-                    + " keep its kind clean; whether others grew kin nearer by, the plan can't"
-                    + " know",
+                    + " that keep its kind clean (of nearer kin nobody told)",
                 nearest.reasons),
             true));
   }

@@ -50,8 +50,8 @@ public final class MayBeBitter implements Rule {
                     + " may be bitter and poisonous: "
                     + (kin.isEmpty()
                         ? (lot.byDistance()
-                            ? "distance alone kept other pollen from its seed, as far as the plan"
-                                + " knows of any."
+                            ? "distance, or what its label does not say, kept other pollen from its"
+                                + " seed."
                             : "nobody knows what pollinated its seed.")
                         : "its seed was exposed to " + Words.list(kin) + "."))
             .marked("taste each plant first")
