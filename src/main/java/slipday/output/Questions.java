@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import slipday.climate.Climate;
 import slipday.climate.WeatherYear;
 import slipday.finding.Finding;
@@ -19,6 +20,9 @@ import slipday.garden.Garden;
 import slipday.garden.Lot;
 import slipday.garden.Named;
 import slipday.garden.record.Asides;
+import slipday.garden.record.Fact;
+import slipday.garden.record.Fruit;
+import slipday.garden.record.FruitStory;
 import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
@@ -60,6 +64,7 @@ public final class Questions {
     questions.name(garden);
     season.ifPresent(questions::season);
     questions.findings(findings);
+    questions.fruits(garden);
     questions.notes(garden);
     for (Question q : questions.all) {
       questions.bySubject.computeIfAbsent(q.subject(), s -> new ArrayList<>()).add(q);
@@ -75,6 +80,39 @@ public final class Questions {
     garden.lines().forEach(this::name);
     garden.outsiders().forEach(this::name);
     name(garden.site());
+  }
+
+  /** What became of each tagged flower of the season, by the lines that tell. */
+  private void fruits(Garden garden) {
+    for (FruitStory story : FruitStory.all(garden.record())) {
+      Fruit fruit = story.fruit();
+      if (fruit.year() == garden.season().year()) {
+        subjects.add(fruit.tag());
+        List<Reason> lines =
+            Stream.of(
+                    Stream.of((Fact) fruit),
+                    story.checked().stream(),
+                    story.picked().stream(),
+                    story.saved().stream(),
+                    story.spoilt().stream())
+                .flatMap(s -> s)
+                .map(f -> f.at().reason())
+                .distinct()
+                .toList();
+        all.add(Question.of(fruit.tag(), "record", words(story.state()), lines));
+      }
+    }
+  }
+
+  private static String words(FruitStory.State state) {
+    return switch (state) {
+      case PENDING -> "pollinated; whether it took is not recorded";
+      case SET -> "it took";
+      case FAILED -> "it dropped";
+      case LOST -> "out of the seed";
+      case PICKED -> "picked";
+      case SAVED -> "its seed is saved";
+    };
   }
 
   /** Notes and photos by the things they are of; those of the day alone are the site's. */

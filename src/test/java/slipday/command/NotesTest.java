@@ -103,6 +103,21 @@ class NotesTest {
     assertThat(run("why", "growing.season", "3A")).contains("notes", "1 note, 1 photo", "ripe");
   }
 
+  /** Of a picked fruit there is no date to ask after, but what was written of it. */
+  @Test
+  void whyTellsWhatBecameOfAFruit() {
+    assertThat(run("why", "picked.season", "3A", "record").lines())
+        .startsWith("3A, record: its seed is saved")
+        .filteredOn(l -> l.startsWith("  - "))
+        .extracting(l -> l.replaceAll(" *\\[.*", ""))
+        .containsExactly(
+            "  - 2026-07-08 selfed rope plant 3, tag 3A",
+            "  - 2026-07-15 took 3A",
+            "  - 2026-08-23 picked 3A, full slip, 1.5 kg, 11.4 brix",
+            "  - 2026-08-24 saved 3A, 210 seeds, into rope-3A");
+    assertThat(run("why", "growing.season", "4a", "record")).contains("4A, record: it took");
+  }
+
   @Test
   void todayTellsWhatWasNotedOfARipeningFruit() {
     assertThat(run("today", "growing.season", "--date", "2026-08-25"))
