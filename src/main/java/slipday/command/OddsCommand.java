@@ -18,12 +18,13 @@ import slipday.odds.Keeping;
 import slipday.odds.Rate;
 import slipday.odds.RateReader;
 import slipday.odds.Reckoning;
+import slipday.odds.Storing;
 import slipday.odds.TypeShare;
 import slipday.output.Json;
 import slipday.output.OddsText;
 import slipday.output.data.OddsData;
 
-/** How many: five questions that need no plan. */
+/** How many: six questions that need no plan. */
 final class OddsCommand {
   private static final String SHARES =
       "A share is written 1 in 16, 1/16, 6.25 %, or as a ratio with the part that is";
@@ -39,15 +40,17 @@ final class OddsCommand {
     parts.put("pollinate", pollinate(streams));
     parts.put("keep", keep(streams));
     parts.put("fix", fix(streams));
+    parts.put("store", store(streams));
     return Spec.of(
             "Says how many to grow, sow, pollinate or keep, with the reckoning.",
-            "Five questions, none of which needs a plan.")
+            "Six questions, none of which needs a plan.")
         .examples(
             "slipday odds find 3 at 1 in 16       plants to grow for three of a type",
             "slipday odds sow 12 at 44 of 50      seeds to sow after a test",
             "slipday odds pollinate 8 at 30 %     flowers for eight fruits",
             "slipday odds keep butternut          plants to keep a line",
-            "slipday odds fix 95 %                generations of selfing")
+            "slipday odds fix 95 %                generations of selfing",
+            "slipday odds store 10 % at 20 C, 8 % at 10 C    how much longer seed lives")
         .parts(parts);
   }
 
@@ -128,6 +131,22 @@ final class OddsCommand {
         .colour()
         .examples("slipday odds fix 95 %", "slipday odds fix 90 % --genes 5")
         .runs(args -> tell(fixed(args), args, streams));
+  }
+
+  private static Spec store(Streams streams) {
+    return Spec.of(
+            "How much longer seed lives where it lies drier or cooler.",
+            "How moist the seed is and how warm it lies, and then the same of another place.")
+        .words("0..*", "1..*", "PLACE, PLACE", "Moisture and warmth of both, such as 8 % at 10 C.")
+        .forms("text or json.", Form.TEXT, Form.JSON)
+        .colour()
+        .examples("slipday odds store 10 % at 20 C, 8 % at 10 C")
+        .runs(args -> tell(stored(args), args, streams));
+  }
+
+  private static Reckoning stored(Args args) {
+    return Storing.read(String.join(" ", args.words("PLACE, PLACE")))
+        .match(r -> r, why -> Numbers.fail(why, "For example: 10 % at 20 C, 8 % at 10 C"));
   }
 
   private static int tell(Reckoning reckoning, Args args, Streams streams) {

@@ -6,11 +6,12 @@ import java.util.OptionalInt;
 /**
  * How many, and how that was reckoned.
  *
- * @param question {@code find}, {@code sow}, {@code pollinate}, {@code keep} or {@code fix}
+ * @param question {@code find}, {@code sow}, {@code pollinate}, {@code keep}, {@code fix} or {@code
+ *     store}
  * @param answer the number; empty where none in reach is enough
- * @param unit what it counts: plants, seeds, flowers, or the F-number of a generation
+ * @param unit what it counts: plants, seeds, flowers, or the F-number of a generation, times
  * @param says the answer as a sentence
- * @param sure how sure to be, between 0 and 1
+ * @param sure how sure to be, between 0 and 1; 0 for a rule of thumb
  * @param rows the answer under other demands
  * @param generations what selfing fixes by generation; empty for other questions
  * @param steps the reckoning, a sentence each

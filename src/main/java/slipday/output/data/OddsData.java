@@ -8,11 +8,13 @@ import slipday.odds.Reckoning;
 /**
  * How many to grow, sow, pollinate or keep.
  *
- * @param question {@code find}, {@code sow}, {@code pollinate}, {@code keep} or {@code fix}
+ * @param question {@code find}, {@code sow}, {@code pollinate}, {@code keep}, {@code fix} or {@code
+ *     store}
  * @param answer null where no number in reach is enough
  * @param unit what the answer counts; such as plants, or the F-number
  * @param says the answer as people read it
- * @param sure how sure to be; for {@code fix} the share to be fixed
+ * @param sure how sure to be; for {@code fix} the share to be fixed; 0 for the rule of thumb of
+ *     {@code store}
  * @param demands the answer under other demands
  * @param generations what selfing fixes by generation
  * @param reckoning how it was reckoned, a sentence each
