@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import slipday.app.BuiltInCrops;
 import slipday.caution.Caution;
+import slipday.garden.Crop;
 import slipday.garden.CropFacts;
 import slipday.testing.Golden;
 
@@ -48,6 +49,17 @@ class CautionsDocTest {
     Golden.check(PAGE, renewed);
     assertThat(said).contains("CUT_FRUIT").doesNotHaveDuplicates();
     assertThat(said).containsAll(Stream.of(Caution.values()).map(Enum::name).toList());
+  }
+
+  @Test
+  void thePageAndTheRuleNameTheSpeciesThatHaveBitterKin() {
+    assertThat(BuiltInCrops.book().crops().values().stream().filter(Crop::isBitter))
+        .extracting(c -> c.species().latin())
+        .containsOnly("Cucumis sativus", "Cucumis melo", "Citrullus lanatus", "Cucurbita pepo");
+    for (Path page : List.of(PAGE, Path.of("src/main/resources/slipday/rules/may-be-bitter.md"))) {
+      assertThat(Golden.read(page).replaceAll("\\s+", " "))
+          .contains("cucumber, melon, watermelon, and *Cucurbita pepo* of the squashes");
+    }
   }
 
   private static String words(String name) {

@@ -3,8 +3,10 @@ package slipday.rules.seed;
 import java.util.List;
 import slipday.caution.Caution;
 import slipday.finding.Level;
+import slipday.garden.Crop;
 import slipday.garden.Garden;
 import slipday.garden.Lot;
+import slipday.garden.Outsider;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
 import slipday.measure.Reasoned;
@@ -14,8 +16,12 @@ import slipday.rules.Words;
 import slipday.season.Season;
 import slipday.source.Span;
 
-/** A lot is grown whose plants may bear bitter, poisonous fruit. */
+/** A lot is grown, or a volunteer has come up, whose plants may bear bitter, poisonous fruit. */
 public final class MayBeBitter implements Rule {
+  private static final String KIN_ARE_GROWN =
+      "Bitter kin of this species are grown in gardens, and their pollen reaches far. "
+          + Caution.POISON.words();
+
   @Override
   public String id() {
     return "may-be-bitter";
@@ -32,6 +38,29 @@ public final class MayBeBitter implements Rule {
     garden.plantings().stream()
         .filter(p -> !p.crop().isBitter() && p.lot().bitterRisk(garden))
         .forEach(p -> judge(p, TastedClean.of(garden.record(), p), reporter));
+    garden.outsiders().stream()
+        .filter(Outsider::volunteer)
+        .filter(v -> v.crops().stream().anyMatch(c -> fatherMatters(garden, c.value())))
+        .forEach(v -> judge(v, reporter));
+  }
+
+  private static boolean fatherMatters(Garden garden, Crop crop) {
+    return !crop.isBitter() && garden.hasBitterKin(crop.species());
+  }
+
+  private static void judge(Outsider volunteer, Reporter reporter) {
+    reporter
+        .report(
+            volunteer,
+            volunteer.span(),
+            "Fruit of the volunteer "
+                + Words.tick(volunteer.name())
+                + " may be bitter and poisonous: nobody knows what pollinated its seed.")
+        .marked("taste it before any is eaten")
+        .also(volunteer.places().of(PlanClauses.IS_A), "a species with bitter kin")
+        .note(KIN_ARE_GROWN)
+        .note("Its pollen carries the risk on.")
+        .help("It is safest pulled, with nothing of it eaten. " + Caution.TASTE_FIRST.words());
   }
 
   private static void judge(Planting planting, TastedClean tasted, Reporter reporter) {
@@ -58,9 +87,7 @@ public final class MayBeBitter implements Rule {
             .also(why(lot), "because of this")
             .concerns(lot)
             .concerns(planting.line())
-            .note(
-                "Bitter kin of this species are grown in gardens, and their pollen reaches far. "
-                    + Caution.POISON.words())
+            .note(KIN_ARE_GROWN)
             .note("Seed and pollen of this planting carry the risk on.")
             .help(Caution.TASTE_FIRST.words());
     tasted.progress().ifPresent(report::note);
