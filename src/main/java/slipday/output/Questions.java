@@ -60,9 +60,19 @@ public final class Questions {
    * @param season empty where mistakes keep it from being reckoned: then only findings are asked
    */
   public static Questions of(Garden garden, Optional<Season> season, List<Finding> findings) {
+    List<Exposure> exposures = season.map(Season::exposures).orElse(List.of());
+    return of(garden, season, findings, exposures);
+  }
+
+  /**
+   * @param exposures those that can be asked about: of a large garden there are too many for one
+   *     who tells of a few
+   */
+  public static Questions of(
+      Garden garden, Optional<Season> season, List<Finding> findings, List<Exposure> exposures) {
     Questions questions = new Questions();
     questions.name(garden);
-    season.ifPresent(questions::season);
+    season.ifPresent(s -> questions.season(s, exposures));
     questions.findings(findings);
     questions.fruits(garden);
     questions.notes(garden);
@@ -154,12 +164,12 @@ public final class Questions {
     subjects.add(thing.name());
   }
 
-  private void season(Season season) {
+  private void season(Season season, List<Exposure> exposures) {
     Days days = new Days(season.garden().season().first(), season.garden().season().last());
     for (PlantingSeason p : season.plantings()) {
       planting(p, season.climate(), days);
     }
-    season.exposures().stream()
+    exposures.stream()
         .collect(
             java.util.stream.Collectors.groupingBy(
                 e -> List.of(e.receiver().name(), e.source().name()),

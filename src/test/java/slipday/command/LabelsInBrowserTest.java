@@ -82,6 +82,22 @@ class LabelsInBrowserTest {
     assertThat(browser.requests()).isNotEmpty().allMatch(url -> url.matches("(file|data):.*"));
   }
 
+  /** On the smallest ones there is room for the first of it alone. */
+  @ParameterizedTest
+  @CsvSource({"a4-21", "letter-30"})
+  void allThatALabelSaysHasRoomOnIt(String sheet) throws IOException {
+    browser.open(page(PLAN, "--sheet " + sheet + " --free 3"));
+    browser.command("Emulation.setEmulatedMedia", Map.of("media", "print"));
+    JsonNode cut =
+        browser.run(
+            """
+            return Array.from(document.querySelectorAll('.words'))
+              .filter(e => e.scrollHeight > e.clientHeight + 1).map(e => e.innerText)
+            """);
+    browser.command("Emulation.setEmulatedMedia", Map.of("media", ""));
+    assertThat(cut).isEmpty();
+  }
+
   /** What the labels say as they are printed, at 384 dots an inch, one by one. */
   private static List<String> readBack() throws IOException {
     browser.command("Emulation.setEmulatedMedia", Map.of("media", "print"));

@@ -27,12 +27,14 @@ public final class LabelPage {
 
   /**
    * @param kind for the style; {@code used} for a place left blank
+   * @param fit how small its words have to be for all of them to have room
    * @param check the check character; empty where there is none
    * @param lines what stands on it, most telling first
    * @param fields what is to be filled in by hand
    */
   record LabelView(
       String kind,
+      String fit,
       String name,
       String check,
       String title,
@@ -72,9 +74,9 @@ public final class LabelPage {
   private static List<SheetView> sheets(List<LabelData> labels, LabelSheet sheet, int used) {
     List<LabelView> all = new ArrayList<>();
     for (int i = 0; i < used; i++) {
-      all.add(new LabelView("used", "", "", "", List.of(), List.of(), "", new Raw("")));
+      all.add(new LabelView("used", "", "", "", "", List.of(), List.of(), "", new Raw("")));
     }
-    labels.forEach(label -> all.add(view(label)));
+    labels.forEach(label -> all.add(view(label, sheet)));
     List<SheetView> sheets = new ArrayList<>();
     for (int from = 0; from < all.size(); from += sheet.labels()) {
       sheets.add(new SheetView(all.subList(from, Math.min(all.size(), from + sheet.labels()))));
@@ -82,33 +84,47 @@ public final class LabelPage {
     return sheets;
   }
 
-  private static LabelView view(LabelData label) {
+  private static LabelView view(LabelData label, LabelSheet sheet) {
     boolean checked =
         label.code().length() == label.name().length() + 1
             && label.code().regionMatches(true, 0, label.name(), 0, label.name().length());
     List<String> lines = new ArrayList<>();
+    if (label.kind().equals("packet") && label.doubtful()) {
+      lines.add("identity in doubt");
+    }
     label.generation().ifPresent(g -> lines.add("seed " + g + (label.doubtful() ? " ?" : "")));
     if (!label.cross().isEmpty() && !label.cross().equals(label.line())) {
       lines.add(label.cross());
     }
     label.date().ifPresent(d -> lines.add("pollinated " + d));
-    label.harvested().ifPresent(y -> lines.add("harvested " + y));
-    label.seeds().ifPresent(n -> lines.add(Lines.count(n, "seed")));
-    if (label.kind().equals("packet") && label.doubtful()) {
-      lines.add("identity in doubt");
+    List<String> harvest = new ArrayList<>();
+    label.harvested().ifPresent(y -> harvest.add("harvested " + y));
+    label.seeds().ifPresent(n -> harvest.add(Lines.count(n, "seed")));
+    if (!harvest.isEmpty()) {
+      lines.add(String.join(", ", harvest));
     }
     boolean free = label.kind().equals("free");
     if (free) {
       lines.add(label.planting());
     }
+    List<String> fields = free ? List.of("plant", "by", "date") : List.of();
+    String caution = label.mayBeBitter() ? Caution.ON_A_LABEL.words() : "";
+    List<String> words = new ArrayList<>(lines);
+    words.add(label.lineTitle());
+    words.add(caution);
     return new LabelView(
         label.kind(),
+        sheet.fit(
+            label.name() + (checked ? "00" : ""),
+            label.kind().equals("packet"),
+            words,
+            fields.size()),
         label.name(),
         checked ? label.code().substring(label.name().length()) : "",
         label.lineTitle(),
         lines,
-        free ? List.of("plant", "by", "date") : List.of(),
-        label.mayBeBitter() ? Caution.ON_A_LABEL.words() : "",
+        fields,
+        caution,
         new Raw(QrCode.of(label.code()).toString()));
   }
 }

@@ -2,7 +2,7 @@ package slipday.output.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +24,7 @@ final class Reach {
           .thenComparingDouble(e -> e.distance().orElse(0.0))
           .thenComparingInt(e -> -e.mornings().map(Exposure.Mornings::usual).orElse(0));
 
-  private final Map<String, List<Exposure>> byReceiver = new HashMap<>();
+  private final Map<String, List<Exposure>> byReceiver = new LinkedHashMap<>();
 
   Reach(List<Exposure> exposures) {
     for (Exposure e : exposures) {
@@ -44,10 +44,6 @@ final class Reach {
    * @param rest is counted; no bitter source is in it whose pollen gets into seed that is kept
    */
   record Told(List<Exposure> each, List<Exposure> rest) {
-    Set<String> names() {
-      return Reach.names(each);
-    }
-
     /** How many others there are, in words; empty where all are told. */
     String more() {
       int others = Reach.names(rest).size();
@@ -92,6 +88,11 @@ final class Reach {
     Map<Boolean, List<Exposure>> parted =
         all.stream().collect(Collectors.partitioningBy(e -> names.contains(e.source().name())));
     return new Told(parted.getOrDefault(true, List.of()), parted.getOrDefault(false, List.of()));
+  }
+
+  /** Those told of every planting. */
+  List<Exposure> told() {
+    return byReceiver.values().stream().flatMap(all -> told(all).each().stream()).toList();
   }
 
   private static Set<String> names(List<Exposure> exposures) {

@@ -104,8 +104,9 @@ public final class ReportPage {
     Days days = new Days(garden.season().first(), garden.season().last());
     WhyBook book = new WhyBook(subject.texts());
     Ids ids = new Ids();
-    Questions questions = Questions.of(garden, Optional.of(season), subject.findings());
     Reach reach = new Reach(season.exposures());
+    Questions questions =
+        Questions.of(garden, Optional.of(season), subject.findings(), reach.told());
     new Things(book, ids, questions, axis, days, reach).add(season);
     List<SeedLot> lots = SeedBox.lots(garden, OptionalInt.empty());
     List<FindingView> findings = findings(subject.findings(), book);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import slipday.garden.Named;
 import slipday.garden.Planting;
 import slipday.measure.Reason;
@@ -24,9 +23,6 @@ import slipday.season.Season;
 
 /** Enters every thing of the garden, with all that can be asked of it, into the book of reasons. */
 final class Things {
-  /** How the topics of questions on a source of pollen begin. */
-  private static final String POLLEN = "pollen-of-";
-
   /** Findings of one rule on one thing of which why is told. */
   private static final int MOST_FINDINGS = 6;
 
@@ -37,6 +33,9 @@ final class Things {
   private final Days days;
   private final Reach reach;
 
+  /**
+   * @param questions of pollen, those that reach tells
+   */
   Things(WhyBook book, Ids ids, Questions questions, Axis axis, Days days, Reach reach) {
     this.book = book;
     this.ids = ids;
@@ -58,15 +57,12 @@ final class Things {
   private void planting(PlantingSeason p) {
     Planting planting = p.planting();
     List<Item> items = new ArrayList<>();
-    Reach.Told told = Reach.told(reach.of(p.name()));
-    Set<String> names = told.names();
     for (Question q : questions.about(p.name())) {
-      if (!q.topic().startsWith(POLLEN) || names.contains(q.topic().substring(POLLEN.length()))) {
-        items.add(item(q, topic(p, q), at(p, q)));
-      }
+      items.add(item(q, topic(p, q), at(p, q)));
     }
-    if (!told.more().isEmpty()) {
-      items.add(book.item("pollen of others", told.more(), List.of()));
+    String more = Reach.told(reach.of(p.name())).more();
+    if (!more.isEmpty()) {
+      items.add(book.item("pollen of others", more, List.of()));
     }
     enter(
         planting, planting.line().title(), planting.name() + ", " + planting.crop().name(), items);
