@@ -7,6 +7,7 @@ import slipday.garden.Garden;
 import slipday.garden.Lot;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
+import slipday.garden.record.Mating;
 
 /**
  * The descent of all seed of a garden, in a grain that can be looked at: seed as nodes, takings of
@@ -51,10 +52,10 @@ public record DescentGraph(
 
   /** How the flowers were pollinated. */
   public enum Way {
-    SELFED("selfed"),
-    SIBBED("sibbed"),
-    CROSSED("crossed"),
-    BACKCROSSED("backcrossed"),
+    SELFED(Mating.SELF.words()),
+    SIBBED(Mating.SIB.words()),
+    CROSSED(Mating.CROSS.words()),
+    BACKCROSSED(Mating.BACKCROSS.words()),
     /** A cross whose seed parent kept its anthers, not yet proved. */
     CROSSED_OR_SELFED("crossed or selfed"),
     PROVED_SELF("proved a self"),
@@ -110,10 +111,5 @@ public record DescentGraph(
   /** Whether there is nothing to draw. */
   public boolean isEmpty() {
     return takings.isEmpty();
-  }
-
-  /** The line of a node of seed. */
-  public static String line(Seed seed) {
-    return seed.lots().get(0).line().name();
   }
 }

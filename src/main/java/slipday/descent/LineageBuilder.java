@@ -321,17 +321,11 @@ final class LineageBuilder {
     int seed = plant(fruit.seedParent(), of);
     String made = " " + fruit.date() + ", tag " + fruit.tag();
     if (fruit.mating() == Mating.SELF || provedSelf) {
-      String how = provedSelf ? "crossed, but proved a self," : "selfed";
+      String how = provedSelf ? "crossed, but proved a self," : fruit.mating().words();
       return new Pair(seed, OptionalInt.of(seed), how + made);
     }
-    String how =
-        switch (fruit.mating()) {
-          case SIB -> "sibbed";
-          case CROSS -> "crossed";
-          default -> "backcrossed";
-        };
     int pollen = plant(fruit.pollenParent(), of + " (pollen)");
-    return new Pair(seed, OptionalInt.of(pollen), how + made);
+    return new Pair(seed, OptionalInt.of(pollen), fruit.mating().words() + made);
   }
 
   /** The plants that made a fruit. */

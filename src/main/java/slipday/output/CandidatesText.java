@@ -9,6 +9,7 @@ import slipday.choice.Candidates;
 import slipday.choice.Correction;
 import slipday.choice.Predicted;
 import slipday.choice.Trait;
+import slipday.garden.record.Mating;
 import slipday.measure.Ordinals;
 import slipday.measure.Quantity;
 import slipday.output.data.AsideData;
@@ -178,14 +179,10 @@ public final class CandidatesText {
    */
   public static String fruit(Candidate.SeedFruit f, List<Trait> traits) {
     StringBuilder out = new StringBuilder(f.fruit().tag());
-    String how =
-        switch (f.fruit().mating()) {
-          case SELF -> "selfed";
-          case SIB -> "sibbed by " + f.fruit().pollenParent();
-          case CROSS -> "crossed by " + f.fruit().pollenParent();
-          case BACKCROSS -> "backcrossed by " + f.fruit().pollenParent();
-        };
-    out.append(": ").append(how);
+    out.append(": ").append(f.fruit().mating().words());
+    if (f.fruit().mating() != Mating.SELF) {
+      out.append(" by ").append(f.fruit().pollenParent());
+    }
     f.generation().ifPresent(g -> out.append(", holds ").append(g));
     f.seeds().ifPresent(n -> out.append(", ").append(Lines.count(n, "seed")));
     for (Candidate.Measured m : f.measured()) {

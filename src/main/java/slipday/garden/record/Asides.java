@@ -86,14 +86,10 @@ public final class Asides {
     if (asked instanceof Subject.OfLot of) {
       return isOf(told, of.lot());
     }
-    Optional<Plants> plant =
-        asked instanceof Fruit fruit
-            ? Optional.of(fruit.seedParent())
-            : asked instanceof Plants plants ? Optional.of(plants) : Optional.empty();
+    Subject plant = asked instanceof Fruit fruit ? fruit.seedParent() : asked;
     return told instanceof Plants of
-        && plant
-            .filter(p -> p.equals(of) || (of.plant().isEmpty() && p.stand().equals(of.stand())))
-            .isPresent();
+        && plant instanceof Plants own
+        && (own.equals(of) || (of.plant().isEmpty() && own.stand().equals(of.stand())));
   }
 
   private static boolean isOf(Subject told, Lot lot) {
@@ -105,33 +101,19 @@ public final class Asides {
   private record Told(Optional<Subject> subject, Aside aside) {}
 
   private Optional<Told> aside(Fact fact) {
-    return fact instanceof Fact.Note note
-        ? Optional.of(told(note, note.subject(), Optional.of(note.text()), Optional.empty()))
-        : fact instanceof Fact.Photo photo
-            ? Optional.of(told(photo, photo.subject(), Optional.empty(), Optional.of(photo.path())))
-            : Optional.empty();
+    if (fact instanceof Fact.Note note) {
+      return Optional.of(told(note, note.subject(), Optional.of(note.text()), Optional.empty()));
+    }
+    return fact instanceof Fact.Photo photo
+        ? Optional.of(told(photo, photo.subject(), Optional.empty(), Optional.of(photo.path())))
+        : Optional.empty();
   }
 
   private Told told(
       Fact fact, Optional<Subject> subject, Optional<String> text, Optional<String> photo) {
-    String about = subject.map(Asides::name).orElse("");
+    String about = subject.map(Subject::name).orElse("");
     List<String> things = subject.map(this::things).orElse(List.of());
     return new Told(subject, new Aside(fact.date(), about, things, text, photo, fact.span()));
-  }
-
-  private static String name(Subject subject) {
-    if (subject instanceof Fruit fruit) {
-      return fruit.tag();
-    }
-    if (subject instanceof Plants plants) {
-      return plants.toString();
-    }
-    if (subject instanceof Subject.OfLot of) {
-      return of.lot().name();
-    }
-    return subject instanceof Subject.OfLine of
-        ? of.line().name()
-        : ((Subject.OfBed) subject).bed().name();
   }
 
   private List<String> things(Subject subject) {
@@ -147,6 +129,6 @@ public final class Asides {
           ? List.of(plants.toString(), stand.name())
           : List.of(stand.name());
     }
-    return List.of(name(subject));
+    return List.of(subject.name());
   }
 }

@@ -11,6 +11,11 @@ public record Fruit(
     At at, Mating mating, Plants seedParent, Plants pollenParent, String tag, int year)
     implements Subject, Fact {
 
+  @Override
+  public String name() {
+    return tag;
+  }
+
   /** Its tag in its season; case does not matter. */
   public Key key() {
     return new Key(year, tag.toLowerCase(Locale.ROOT));

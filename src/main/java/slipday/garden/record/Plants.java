@@ -9,6 +9,11 @@ import java.util.Optional;
  */
 public record Plants(Stand stand, Optional<Integer> plant) implements Subject {
   @Override
+  public String name() {
+    return toString();
+  }
+
+  @Override
   public String toString() {
     return stand.name() + plant.map(n -> " plant " + n).orElse("");
   }

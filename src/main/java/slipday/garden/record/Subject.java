@@ -7,9 +7,27 @@ import slipday.garden.Lot;
 /** What a fact is about. */
 public sealed interface Subject
     permits Fruit, Plants, Subject.OfLot, Subject.OfLine, Subject.OfBed {
-  record OfLot(Lot lot) implements Subject {}
+  /** As the record names it. */
+  String name();
 
-  record OfLine(Line line) implements Subject {}
+  record OfLot(Lot lot) implements Subject {
+    @Override
+    public String name() {
+      return lot.name();
+    }
+  }
 
-  record OfBed(Bed bed) implements Subject {}
+  record OfLine(Line line) implements Subject {
+    @Override
+    public String name() {
+      return line.name();
+    }
+  }
+
+  record OfBed(Bed bed) implements Subject {
+    @Override
+    public String name() {
+      return bed.name();
+    }
+  }
 }

@@ -10,7 +10,6 @@ import slipday.finding.Level;
 import slipday.garden.Garden;
 import slipday.garden.Line;
 import slipday.garden.Lot;
-import slipday.garden.Planting;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Mating;
@@ -113,24 +112,19 @@ public final class BackcrossToNeitherParent implements Rule {
   }
 
   private static void found(Fruit fruit, Lot cross, Lot other, Span made, Reporter reporter) {
-    Planting mother = fruit.seedParent().stand().planting().orElseThrow();
-    Reporter.Report report =
-        reporter
-            .report(
-                mother,
-                fruit.span(),
-                Words.tick(fruit.tag())
-                    + " is recorded as a backcross, and "
-                    + Words.tick(other.line().name())
-                    + " is no parent of the cross that "
-                    + Words.tick(cross.name())
-                    + " is from.")
-            .marked("backcrossed here")
-            .also(made, "its cross")
-            .concerns(cross)
-            .concerns(other);
-    mother.bed().ifPresent(report::concerns);
-    report
+    OfFruit.report(
+            fruit,
+            Words.tick(fruit.tag())
+                + " is recorded as a backcross, and "
+                + Words.tick(other.line().name())
+                + " is no parent of the cross that "
+                + Words.tick(cross.name())
+                + " is from.",
+            reporter)
+        .marked("backcrossed here")
+        .also(made, "its cross")
+        .concerns(cross)
+        .concerns(other)
         .note("A backcross goes from the offspring of a cross to one of its two parents.")
         .help(
             "If the plants are right, write `crossed` for `backcrossed`; if it was one of the"

@@ -8,8 +8,6 @@ import slipday.descent.Births;
 import slipday.finding.Level;
 import slipday.garden.Lot;
 import slipday.garden.record.Fact;
-import slipday.garden.record.Fruit;
-import slipday.garden.record.Mating;
 import slipday.genetics.Generation;
 import slipday.genetics.PlainGeneration;
 import slipday.measure.Reasoned;
@@ -90,7 +88,7 @@ public final class GenerationDoesNotFollow implements Rule {
             .concerns(lot.line());
     for (Taking taking : takings) {
       taking.planting().ifPresent(report::concerns);
-      taking.fruit().ifPresent(f -> report.also(f.span(), made(f)));
+      taking.fruit().ifPresent(f -> report.also(f.span(), f.mating().words()));
       taking
           .parents()
           .map(p -> p.stand().lot())
@@ -111,13 +109,5 @@ public final class GenerationDoesNotFollow implements Rule {
             "Write "
                 + Words.tick(follows.print())
                 + ", or leave the label off: it follows from the record.");
-  }
-
-  private static String made(Fruit fruit) {
-    return fruit.mating() == Mating.SELF
-        ? "selfed"
-        : fruit.mating() == Mating.SIB
-            ? "sibbed"
-            : fruit.mating() == Mating.CROSS ? "crossed" : "backcrossed";
   }
 }

@@ -3,7 +3,6 @@ package slipday.rules.record;
 import java.util.Map;
 import slipday.descent.Births;
 import slipday.finding.Level;
-import slipday.garden.Named;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.GardenRecord;
@@ -44,19 +43,15 @@ public final class SelfOrCross implements Rule {
   }
 
   private static void found(Fruit fruit, GardenRecord record, Reporter reporter) {
-    Named mother = fruit.seedParent().stand().planting().orElseThrow();
     Reporter.Report report =
-        reporter
-            .report(
-                mother,
-                fruit.span(),
+        OfFruit.report(
+                fruit,
                 Words.tick(fruit.tag())
                     + " is a cross on a perfect flower that kept its anthers on record: self or"
-                    + " cross, to be proved by growing out.")
+                    + " cross, to be proved by growing out.",
+                reporter)
             .marked("crossed here")
-            .concerns(fruit.seedParent().stand().lot())
             .concerns(fruit.pollenParent().stand().lot());
-    fruit.seedParent().stand().planting().flatMap(p -> p.bed()).ifPresent(report::concerns);
     lots(fruit, record)
         .forEach(s -> report.concerns(s.lot()).also(s.span(), "its seed went in here"));
     report

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import slipday.finding.Level;
-import slipday.garden.Planting;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.GardenRecord;
 import slipday.genetics.CheckCharacter;
@@ -51,23 +50,18 @@ public final class TagCheckWrong implements Rule {
   }
 
   private static void found(Fruit fruit, Reporter reporter) {
-    Planting mother = fruit.seedParent().stand().planting().orElseThrow();
     String bare = tag(fruit).substring(0, tag(fruit).length() - 1);
     String right = bare + CheckCharacter.MOD_37_36.of(bare).orElseThrow();
-    Reporter.Report report =
-        reporter
-            .report(
-                mother,
-                fruit.span(),
-                "The last character of the tag "
-                    + Words.tick(fruit.tag())
-                    + " does not fit the rest, as that of the other tags does.")
-            .concerns(fruit.seedParent().stand().lot())
-            .note("Check characters are those of ISO/IEC 7064, mod 37,36.")
-            .help(
-                "Look at the tag on the fruit: "
-                    + Words.tick(right)
-                    + " would be right if only its last character is misread.");
-    mother.bed().ifPresent(report::concerns);
+    OfFruit.report(
+            fruit,
+            "The last character of the tag "
+                + Words.tick(fruit.tag())
+                + " does not fit the rest, as that of the other tags does.",
+            reporter)
+        .note("Check characters are those of ISO/IEC 7064, mod 37,36.")
+        .help(
+            "Look at the tag on the fruit: "
+                + Words.tick(right)
+                + " would be right if only its last character is misread.");
   }
 }
