@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import slipday.app.Checked;
 import slipday.finding.Nearest;
+import slipday.garden.record.Fact;
 import slipday.output.LotsText;
 import slipday.output.Tables;
 import slipday.output.data.LotsData;
@@ -50,7 +51,7 @@ final class LotsCommand {
     List<String> asked = args.words("LOT");
     List<SeedLot> lots = asked(SeedBox.lots(season.garden(), plants), asked, plan.name());
     LotsData data = LotsData.of(plan.name(), season, lots);
-    LotsText text = new LotsText(data, !asked.isEmpty(), plan.ink());
+    LotsText text = new LotsText(data, !asked.isEmpty(), givenAway(lots, season), plan.ink());
     streams
         .out()
         .print(
@@ -59,6 +60,14 @@ final class LotsCommand {
                 () -> Tables.of(data),
                 () -> args.has("--labels") ? text.labels() : text.text()));
     return Exit.CLEAN;
+  }
+
+  private static boolean givenAway(List<SeedLot> lots, Season season) {
+    return season
+        .garden()
+        .record()
+        .every(Fact.GivenAway.class)
+        .anyMatch(g -> lots.stream().anyMatch(l -> l.lot().name().equals(g.lot().name())));
   }
 
   /** All lots, or those that are named. */

@@ -21,13 +21,16 @@ public final class LotsText {
 
   private final LotsData data;
   private final boolean detailed;
+  private final boolean givenAway;
   private final Ink ink;
 
   /**
    * @param detailed whether all that is known of each lot is told, and not only what needs care
+   * @param givenAway whether the record gives seed of these lots away
    */
-  public LotsText(LotsData data, boolean detailed, Ink ink) {
+  public LotsText(LotsData data, boolean detailed, boolean givenAway, Ink ink) {
     this.data = data;
+    this.givenAway = givenAway;
     this.detailed = detailed;
     this.ink = ink;
   }
@@ -54,11 +57,21 @@ public final class LotsText {
     out.append(grid.text("  "));
     if (detailed) {
       data.lots().forEach(l -> out.append(details(l)));
+      law(out);
       return out.toString();
     }
     cares(out);
+    law(out);
     out.append("\nMore of a lot: slipday lots ").append(Lines.clean(data.plan())).append(" LOT\n");
     return out.toString();
+  }
+
+  /** Seed that leaves the garden is a matter of the law. */
+  private void law(StringBuilder out) {
+    if (givenAway) {
+      out.append('\n').append(ink.strong("Some of it was given away")).append('\n');
+      out.append(Lines.hung("  ", Caution.LAW.words()));
+    }
   }
 
   /** What needs care, said once with all lots it is about. */

@@ -82,7 +82,7 @@ class PhotosTest {
     Season season = check().season().orElseThrow();
     LotsData data =
         LotsData.of("plan.season", season, SeedBox.lots(season.garden(), OptionalInt.empty()));
-    String ember = new LotsText(data, true, Ink.of(false)).text().split("\nember-2024\n")[1];
+    String ember = new LotsText(data, true, false, Ink.of(false)).text().split("\nember-2024\n")[1];
     assertThat(ember)
         .contains("2026-02-01 ember-2024: photo pictures/packet.jpg (record/2026.season:1)")
         .contains("2026-02-03 ember-2024: smells of dust (record/2026.season:3)")

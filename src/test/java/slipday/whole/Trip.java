@@ -153,8 +153,8 @@ final class Trip {
     sound(new ClimateText(climate, PLAIN).text());
     sound(Json.text(climate));
     LotsData lots = LotsData.of(PLAN, season, SeedBox.lots(season.garden(), OptionalInt.empty()));
-    sound(new LotsText(lots, true, PLAIN).text());
-    sound(new LotsText(lots, true, PLAIN).labels());
+    sound(new LotsText(lots, true, true, PLAIN).text());
+    sound(new LotsText(lots, true, true, PLAIN).labels());
     sound(Json.text(lots));
     sound(Tables.of(lots));
     for (Lot lot : season.garden().lots()) {
