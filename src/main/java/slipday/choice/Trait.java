@@ -1,6 +1,5 @@
 package slipday.choice;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import slipday.garden.record.KnownTraits;
