@@ -88,9 +88,18 @@ public final class CropFacts {
   public static final FactKey<Boolean> BAGGED =
       key(CropClauses.COVERED_WITH, b -> b.choice("with").equals("bagged"));
   public static final FactKey<FlowerNames> CALLED =
-      key(CropClauses.CALLED, b -> new FlowerNames(b.name("male").text(), b.name("female").text()));
+      key(
+          CropClauses.CALLED,
+          b ->
+              new FlowerNames(
+                  b.name("male").text(),
+                  b.name("female").text(),
+                  b.has("bearer") ? b.name("bearer").text() : b.name("female").text()));
   public static final FactKey<String> BUD_SIGN = text(CropClauses.BUD_SIGN, "text");
   public static final FactKey<String> OPENS = text(CropClauses.OPENS, "text");
+  public static final FactKey<String> HOW_TO_COVER = text(CropClauses.HOW_TO_COVER, "text");
+  public static final FactKey<String> HOW_TO_POLLINATE = text(CropClauses.HOW_TO_POLLINATE, "text");
+  public static final FactKey<Range> COVER_STAYS = days(CropClauses.COVER_STAYS);
   public static final FactKey<Range> MALES_PER_FLOWER =
       key(CropClauses.MALES_PER_FEMALE, b -> b.range("count-range"));
 
@@ -131,8 +140,12 @@ public final class CropFacts {
   /** Seed plants: the least for any seed, to keep the line, and to keep all its diversity. */
   public record Population(int forSeed, Range toKeep, int forDiversity) {}
 
-  /** What the trade calls the kind's male and female flowers: tassels and silks. */
-  public record FlowerNames(String male, String female) {}
+  /**
+   * What the trade calls the kind's male and female flowers: tassels and silks.
+   *
+   * @param bearer what the female ones are counted by, one of it: ear
+   */
+  public record FlowerNames(String male, String female, String bearer) {}
 
   /** How readily a species takes another's pollen, 0 (never) to 3 (readily). */
   public record CrossDegree(String species, Range degree) {}

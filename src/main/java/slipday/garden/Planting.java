@@ -3,6 +3,7 @@ package slipday.garden;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import slipday.measure.Range;
 import slipday.measure.Reasoned;
 import slipday.source.Span;
 
@@ -25,6 +26,7 @@ public record Planting(
     List<Reasoned<String>> bloomApart,
     Places places)
     implements Named {
+  private static final Range PETALS_LAST = new Range(2, 3);
 
   /**
    * @param indoors started indoors and planted out, or sown in place
@@ -73,6 +75,27 @@ public record Planting(
         .get(CropFacts.CALLED)
         .map(names -> names.value().female())
         .orElseGet(() -> line().sex().fruitingFlower() + " flowers");
+  }
+
+  /** What is counted of the flowers that bear the fruit, one of it: "female flower", or ear. */
+  public String fruitingFlower() {
+    return facts()
+        .get(CropFacts.CALLED)
+        .map(names -> names.value().bearer())
+        .orElseGet(() -> line().sex().fruitingFlower() + " flower");
+  }
+
+  /** Male flowers in few words: "males", or tassels. */
+  public String males() {
+    return facts().get(CropFacts.CALLED).map(names -> names.value().male()).orElse("males");
+  }
+
+  /**
+   * How long the cover stays on a flower that was pollinated: until its petals have withered, after
+   * two or three days, where the kind does not say otherwise (common practice, no source).
+   */
+  public Range coverStays() {
+    return facts().valueOr(CropFacts.COVER_STAYS, PETALS_LAST);
   }
 
   public Facts facts() {

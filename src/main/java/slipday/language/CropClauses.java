@@ -34,8 +34,8 @@ public final class CropClauses {
   public static final Clause SEX =
       fact(
           WIDE,
-          "sex: (sex: male and female | male and perfect | perfect | all female | apart on two plants"
-              + " | sets without pollen)",
+          "sex: (sex: male and female | male and perfect | perfect | all female | apart on two"
+              + " plants | sets without pollen)",
           "Which flowers a plant bears.",
           "sex male and perfect");
   public static final Clause POLLEN_BY =
@@ -60,19 +60,22 @@ public final class CropClauses {
       fact(
           WIDE,
           "isolation: <length-range>",
-          "The distance from another line that crosses: the least for a home garden, and the strict one.",
+          "The distance from another line that crosses: the least for a home garden, and the strict"
+              + " one.",
           "isolation 240 m to 800 m");
   public static final Clause POPULATION =
       fact(
           KINDS,
-          "population: <count:seed> for seed, <count-range:keep> to keep the line, <count:all> for all its diversity",
+          "population: <count:seed> for seed, <count-range:keep> to keep the line, <count:all> for"
+              + " all its diversity",
           "How many seed plants it takes.",
           "population 1 for seed, 5 to 10 to keep the line, 25 for all its diversity");
   public static final Clause CROSSES_WITH =
       facts(
           EnumSet.of(SPECIES),
           "crosses with: <species>, degree <count-range>",
-          "Another species whose pollen it may take: 0 never, 1 very rarely, 2 at times, 3 readily.",
+          "Another species whose pollen it may take: 0 never, 1 very rarely, 2 at times, 3"
+              + " readily.",
           "crosses with moschata, degree 1 to 2");
   public static final Clause KERNELS =
       fact(
@@ -189,8 +192,8 @@ public final class CropClauses {
   public static final Clause FIRST_FLOWERS =
       fact(
           WIDE,
-          "first flowers: <heat-or-time-range:after> after (event: sowing | emergence | planting out)"
-              + "[, above <temperature:base>[, up to <temperature:limit>]]",
+          "first flowers: <heat-or-time-range:after> after (event: sowing | emergence | planting"
+              + " out)[, above <temperature:base>[, up to <temperature:limit>]]",
           "When the first flower that can bear fruit opens (female or perfect).",
           "first flowers 335 to 391 C-days after planting out, above 6.8 C");
   public static final Clause MALES_EARLIER =
@@ -243,9 +246,10 @@ public final class CropClauses {
   public static final Clause CALLED =
       fact(
           KINDS,
-          "flowers are called: <name:male> and <name:female>",
-          "What the male and the female flowers of the kind are called, where not that.",
-          "flowers are called tassels and silks");
+          "flowers are called: <name:male> and <name:female>[, on each <name:bearer>]",
+          "What the male and the female flowers of the kind are called, where not that, and what"
+              + " is counted of the female ones.",
+          "flowers are called tassels and silks, on each ear");
   public static final Clause BUD_SIGN =
       fact(
           KINDS,
@@ -258,6 +262,24 @@ public final class CropClauses {
           "opens: <text>",
           "When its flowers open, shed pollen and close.",
           "opens \"at sunrise, for about six hours\"");
+  public static final Clause HOW_TO_COVER =
+      fact(
+          KINDS,
+          "covered by hand: <text>",
+          "How its flowers are kept from foreign pollen, where no bud is simply bagged or taped.",
+          "covered by hand \"put a bag over each ear shoot before its silks show\"");
+  public static final Clause HOW_TO_POLLINATE =
+      fact(
+          KINDS,
+          "pollinated by hand: <text>",
+          "How pollen is brought over, where it is not touched to a stigma from a male flower.",
+          "pollinated by hand \"pour the pollen out of the bag on the tassel over the silks\"");
+  public static final Clause COVER_STAYS =
+      fact(
+          KINDS,
+          "covered for: <time-range> after pollination",
+          "How long the cover stays on a flower that was pollinated.",
+          "covered for 2 to 3 days after pollination");
   public static final Clause MALES_PER_FEMALE =
       fact(
           KINDS,

@@ -119,12 +119,14 @@ public final class TodayText {
   }
 
   private static String flowers(TonightData p) {
-    return Lines.count(p.flowers(), p.flower() + " flower");
+    return Lines.count(p.flowers(), p.flower());
   }
 
   private void cover(TonightData p) {
     String males =
-        p.males().map(m -> ", with " + count(m) + " males" + TodayWords.pollen(p)).orElse("");
+        p.males()
+            .map(m -> ", with " + count(m) + " " + m.called() + TodayWords.pollen(p))
+            .orElse("");
     String on = p.way().equals("cross") ? " on " + p.seedParent() : "";
     item((p.bagged() ? "Bag " : "Tape ") + flowers(p) + on + " for " + p.subject() + males + ".");
     if (p.covered() > 0) {

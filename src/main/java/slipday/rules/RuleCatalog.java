@@ -27,6 +27,7 @@ import slipday.rules.record.BackcrossToNeitherParent;
 import slipday.rules.record.BitterSeedKept;
 import slipday.rules.record.DownToOneParent;
 import slipday.rules.record.GenerationDoesNotFollow;
+import slipday.rules.record.PickedTooSoon;
 import slipday.rules.record.PlantingKnownHereOnly;
 import slipday.rules.record.ScoredBeforeTasted;
 import slipday.rules.record.SeedFromUncoveredFlower;
@@ -95,6 +96,7 @@ public final class RuleCatalog {
           new OneSexOnly(),
           new OtherSpeciesPollen(),
           new ParentsDoNotMeet(),
+          new PickedTooSoon(),
           new PlantingKnownHereOnly(),
           new PollenFromOutside(),
           new SameFamilyAgain(),

@@ -14,9 +14,6 @@ final class Conditions {
   /** How many days from planting out the soil and the nights are looked at. */
   static final int FIRST_DAYS = 7;
 
-  /** Warm enough "as a rule": in this share of years. */
-  static final double USUALLY = 0.5;
-
   /** Fruit set is lost where more than this share of the first mornings are too hot. */
   private static final double MORNINGS_LOST = 0.5;
 
@@ -41,10 +38,7 @@ final class Conditions {
 
   /** The share of years in which a condition must be met. */
   double wanted(Condition condition) {
-    return switch (condition) {
-      case FROST, RIPENING, SEED_RIPENING -> 1 - risk;
-      default -> USUALLY;
-    };
+    return condition.wanted(risk);
   }
 
   boolean met(Condition condition, double chance) {

@@ -34,6 +34,7 @@ final class DateChooser {
    * @param start the recommended slot
    * @param earliest first slot with the spring conditions met; empty if none
    * @param latest last slot that still ripens often enough; empty if none does
+   * @param leastSoil whether the soil is not what is wanted but the least in which seed comes up
    */
   record Choice(
       int start,
@@ -41,7 +42,22 @@ final class DateChooser {
       Condition earlyBound,
       OptionalInt latest,
       Condition lateBound,
-      boolean possible) {}
+      boolean possible,
+      boolean leastSoil) {
+    Choice(
+        int start,
+        OptionalInt earliest,
+        Condition earlyBound,
+        OptionalInt latest,
+        Condition lateBound,
+        boolean possible) {
+      this(start, earliest, earlyBound, latest, lateBound, possible, false);
+    }
+
+    Choice inLeastSoil() {
+      return new Choice(start, earliest, earlyBound, latest, lateBound, possible, true);
+    }
+  }
 
   Choice choose() {
     OptionalInt earliest = earliest();

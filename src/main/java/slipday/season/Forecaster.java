@@ -24,6 +24,9 @@ import slipday.measure.Reasoned;
  * The dates of one planting: chosen, or the gardener's own judged, and all that follows from them.
  */
 final class Forecaster {
+  private static final String LEAST_SOIL =
+      "the first day that suits, in the least soil that seed comes up in, since what the crop wants"
+          + " would come too late for fruit to ripen; ";
   private static final int FIRST_SLOT = 15;
   private static final int LAST_AFTER_MIDSUMMER = 60;
 
@@ -105,7 +108,8 @@ final class Forecaster {
     if (wanted.possible() || !coldSoil || !lower) {
       return wanted;
     }
-    DateChooser.Choice least = chooser(needs.withSoilAtLeast(needs.soilLeast())).choose();
+    DateChooser.Choice least =
+        chooser(needs.withSoilAtLeast(needs.soilLeast())).choose().inLeastSoil();
     return least.possible() || least.start() < wanted.start() ? least : wanted;
   }
 
@@ -307,7 +311,7 @@ final class Forecaster {
   private List<String> mends(Draft draft) {
     return mends.computeIfAbsent(
         kind(draft.planting(), draft.observed()),
-        k -> new Mends(draft, this::chooser, climate.axis()).sentences());
+        k -> new Mends(draft.needs(), n -> choose(n, chooser(n)), climate.axis()).sentences());
   }
 
   private Optional<LocalDate> slot(java.util.OptionalInt slot) {
@@ -342,7 +346,9 @@ final class Forecaster {
     }
     String bound =
         draft.choice().possible()
-            ? "the first day that meets every condition; "
+            ? (draft.choice().leastSoil()
+                    ? LEAST_SOIL
+                    : "the first day that meets every condition; ")
                 + early.words()
                 + " keeps it from being earlier"
             : "no day meets every condition; " + draft.choice().lateBound().words() + " fails";
@@ -359,7 +365,7 @@ final class Forecaster {
                 && condition != Condition.HEAT
             ? Math.round(chance * years) + " of " + years + " years"
             : Quantity.plain(Math.round(chance * 100)) + " % of years";
-    String text = condition.words() + ": met in " + share;
+    String text = condition.met() + ": in " + share;
     if (condition == Condition.FROST && years > 0) {
       Conditions conditions =
           new Conditions(

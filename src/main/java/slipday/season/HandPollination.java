@@ -163,6 +163,7 @@ final class HandPollination {
         w.take.map(ClusteredRate::mean),
         w.likely,
         w.sure.isPresent() ? Optional.of(w.sure.getAsInt()) : Optional.empty(),
+        opening,
         there,
         (int) Math.round(w.plants() * carry.high()),
         w.chance(there),

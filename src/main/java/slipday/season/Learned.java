@@ -79,7 +79,7 @@ final class Learned {
   Learned(Garden garden, List<FruitStory> stories) {
     this.season = garden.season().year();
     for (FruitStory story : stories) {
-      if (story.picked().filter(Learned::isInTime).isPresent()) {
+      if (story.picked().filter(Learned::isInTime).isPresent() && !story.pickedTooSoon()) {
         String line = story.fruit().seedParent().stand().lot().line().name();
         ripened.computeIfAbsent(line, l -> new ArrayList<>()).add(story);
       }
@@ -267,9 +267,9 @@ final class Learned {
         });
     from.add(
         Reason.method(
-            "Shrunk to the usual figure by best linear unbiased prediction, half of its spread taken"
-                + " as between lines, a quarter between seasons, a quarter within them (Robinson"
-                + " 1991, Statistical Science 6:15, from memory)"));
+            "Shrunk to the usual figure by best linear unbiased prediction, half of its spread"
+                + " taken as between lines, a quarter between seasons, a quarter within them"
+                + " (Robinson 1991, Statistical Science 6:15, from memory)"));
     return from;
   }
 

@@ -19,15 +19,15 @@ final class Mends {
   private static final double MULCH_WARMER = 3;
 
   private final Needs needs;
-  private final Function<Needs, DateChooser> choosers;
+  private final Function<Needs, DateChooser.Choice> chosen;
   private final SeasonAxis axis;
 
-  Mends(Forecaster.Draft draft, Function<Needs, DateChooser> choosers, SeasonAxis axis) {
-    // As late as a season is short, the least soil has to do.
-    Needs wanted = draft.needs();
-    this.needs =
-        wanted.soilAtLeast().isPresent() ? wanted.withSoilAtLeast(wanted.soilLeast()) : wanted;
-    this.choosers = choosers;
+  /**
+   * @param chosen the date that would be chosen for changed needs
+   */
+  Mends(Needs needs, Function<Needs, DateChooser.Choice> chosen, SeasonAxis axis) {
+    this.needs = needs;
+    this.chosen = chosen;
     this.axis = axis;
   }
 
@@ -55,13 +55,14 @@ final class Mends {
     shorter().ifPresent(works::add);
     if (works.isEmpty()) {
       works.add(
-          "Nothing tried here is enough: grow a line that ripens much sooner, or accept more risk.");
+          "Nothing tried here is enough: grow a line that ripens much sooner, or accept more"
+              + " risk.");
     }
     return works;
   }
 
   private Optional<String> tried(Needs changed, String what) {
-    DateChooser.Choice choice = choosers.apply(changed).choose();
+    DateChooser.Choice choice = chosen.apply(changed);
     return choice.possible()
         ? Optional.of(what + ": it then fits from " + axis.dayText(choice.start()) + ".")
         : Optional.empty();
@@ -72,7 +73,7 @@ final class Mends {
     for (int percent = 5; percent <= 50; percent += 5) {
       double factor = 1 - percent / 100.0;
       Needs quicker = needs.withRipening(factor);
-      if (choosers.apply(quicker).choose().possible()) {
+      if (chosen.apply(quicker).possible()) {
         return Optional.of(
             String.format(
                 Locale.ROOT,

@@ -12,6 +12,7 @@ import slipday.garden.Planting;
 import slipday.garden.record.At;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
+import slipday.garden.record.FruitStory;
 import slipday.garden.record.GardenRecord;
 import slipday.garden.record.Plants;
 import slipday.garden.record.Stand;
@@ -76,7 +77,9 @@ record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDat
       return Optional.empty();
     }
     if (picked.subject() instanceof Fruit fruit) {
-      return Optional.of(fruit.seedParent().stand());
+      return FruitStory.pickedTooSoon(fruit, picked)
+          ? Optional.empty()
+          : Optional.of(fruit.seedParent().stand());
     }
     return picked.subject() instanceof Plants p ? Optional.of(p.stand()) : Optional.empty();
   }

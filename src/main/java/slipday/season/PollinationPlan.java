@@ -25,7 +25,8 @@ import slipday.measure.Reasoned;
  *     {@link #MOST_FLOWERS} where so many do not do
  * @param flowersSure more flowers after which they are there in 19 of 20 cases; empty where more
  *     than 9,999
- * @param flowersThere flowers that open in the window on all plants, usual figure
+ * @param flowersOpen flowers that open in the window on all plants, usual figure
+ * @param flowersThere those of them that the hands there are can pollinate
  * @param canCarry fruits that the plants can carry
  * @param chance that the flowers and mornings there are give the fruits wanted
  * @param from the usual first morning
@@ -46,6 +47,7 @@ public record PollinationPlan(
     Reasoned<Double> take,
     int flowersLikely,
     Optional<Integer> flowersSure,
+    int flowersOpen,
     int flowersThere,
     int canCarry,
     double chance,
@@ -62,6 +64,11 @@ public record PollinationPlan(
   /** Whether even so many flowers as nobody pollinates leave the fruits unlikely. */
   public boolean isHopeless() {
     return flowersLikely >= MOST_FLOWERS;
+  }
+
+  /** Whether more flowers open than there are hands for. */
+  public boolean handsAreShort() {
+    return flowersThere < flowersOpen;
   }
 
   public PollinationPlan {

@@ -1,12 +1,16 @@
 package slipday.garden.record;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import slipday.garden.CropFacts;
+import slipday.measure.Range;
+import slipday.measure.Reasoned;
 
 /**
  * What is recorded of one tagged fruit, from its pollination on.
@@ -23,6 +27,7 @@ public record FruitStory(
     Optional<Fact.Picked> picked,
     Optional<Fact.Saved> saved,
     Optional<Fact> spoilt) {
+  private static final double LONG_BEFORE = 0.75;
 
   /** How far a tagged flower has come. */
   public enum State {
@@ -63,6 +68,40 @@ public record FruitStory(
     return picked.isPresent() || saved.isPresent()
         ? Optional.of(true)
         : checked.map(Fact.SetChecked::took);
+  }
+
+  /**
+   * Whether it was picked long before fruit of its kind is ripe, and nothing says in which state.
+   *
+   * @see #isLongBefore
+   */
+  public boolean pickedTooSoon() {
+    return picked.filter(p -> pickedTooSoon(fruit, p)).isPresent();
+  }
+
+  /** The same of any fruit and its picking. */
+  public static boolean pickedTooSoon(Fruit fruit, Fact.Picked picked) {
+    long hung = ChronoUnit.DAYS.between(fruit.date(), picked.date());
+    return picked.state().isEmpty()
+        && ripeAfter(fruit).filter(r -> isLongBefore(hung, r.value())).isPresent();
+  }
+
+  /** Days from pollination to ripe; a heat sum has no days of its own. */
+  public static Optional<Reasoned<Range>> ripeAfter(Fruit fruit) {
+    return fruit
+        .seedParent()
+        .stand()
+        .lot()
+        .line()
+        .facts()
+        .get(CropFacts.RIPE)
+        .filter(r -> !r.value().heat())
+        .map(r -> r.map(CropFacts.RipeAfter::after));
+  }
+
+  /** Under three quarters of the fewest days is long before; common practice, no source. */
+  public static boolean isLongBefore(long hung, Range days) {
+    return hung < LONG_BEFORE * days.low();
   }
 
   /** The line that says whether it took; its own where none does. */

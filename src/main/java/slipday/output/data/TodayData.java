@@ -82,7 +82,8 @@ public record TodayData(
    *
    * @param subject the planting or the cross
    * @param way {@code self}, {@code sib} or {@code cross}
-   * @param flower the kind of flower: {@code female} or {@code perfect}
+   * @param flower what is counted: {@code female flower}, {@code perfect flower}, or as the kind
+   *     has it
    * @param bagged whether it is bagged; else it is taped shut
    * @param flowers to do
    * @param males to cover with them, from and to; null where the pollen parent has none
@@ -125,10 +126,10 @@ public record TodayData(
           plan.seedParent().name(),
           plan.pollenParent().name(),
           plan.cross().isPresent() ? "cross" : plan.selfing() ? "self" : "sib",
-          plan.seedParent().line().sex().fruitingFlower(),
+          plan.seedParent().fruitingFlower(),
           plan.seedParent().facts().valueOr(CropFacts.BAGGED, true),
           p.flowers(),
-          p.males().map(MalesData::of),
+          p.males().map(m -> MalesData.of(m, plan.pollenParent().males())),
           p.covered(),
           p.inFlower(),
           p.anthers().map(HoursData::of),
@@ -148,10 +149,11 @@ public record TodayData(
    *
    * @param low the least
    * @param high the most
+   * @param called what they are called in few words: males, or tassels
    */
-  public record MalesData(int low, int high) {
-    static MalesData of(Range range) {
-      return new MalesData((int) Math.round(range.low()), (int) Math.round(range.high()));
+  public record MalesData(int low, int high, String called) {
+    static MalesData of(Range range, String called) {
+      return new MalesData((int) Math.round(range.low()), (int) Math.round(range.high()), called);
     }
   }
 
@@ -159,7 +161,7 @@ public record TodayData(
    * Covers that can come off.
    *
    * @param planting whose flowers they are on
-   * @param tags of fruit pollinated two or three days ago
+   * @param tags of fruit whose flowers have withered by now
    * @param idle flowers covered on earlier evenings and not pollinated by the record
    */
   public record UncoverData(String planting, List<String> tags, int idle) {

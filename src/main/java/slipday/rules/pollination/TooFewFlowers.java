@@ -16,6 +16,13 @@ public final class TooFewFlowers implements Rule {
   private static final double AS_OFTEN_AS_NOT = 0.5;
   private static final double LIKELY = 0.8;
 
+  private static final String MORE_FLOWERS =
+      "Grow more plants, begin with the first flowers and pollinate on more mornings, or want"
+          + " fewer fruits; a seed parent can carry seed enough in one or two.";
+  private static final String MORE_HANDS =
+      "More plants would not help: find more hands or mornings, or want fewer fruits, here or of"
+          + " another planting that flowers then.";
+
   @Override
   public String id() {
     return "too-few-flowers";
@@ -68,7 +75,12 @@ public final class TooFewFlowers implements Rule {
             .note(
                 "About "
                     + Words.count(plan.flowersThere(), "flower", "flowers")
-                    + " can be pollinated on "
+                    + (plan.handsAreShort()
+                        ? " of the "
+                            + plan.flowersOpen()
+                            + " that open have hands to pollinate them"
+                        : " can be pollinated")
+                    + " on "
                     + Words.count(plan.mornings(), "morning", "mornings")
                     + (plan.isHopeless()
                         ? "; no number of flowers makes the fruits likely"
@@ -83,8 +95,6 @@ public final class TooFewFlowers implements Rule {
     report
         .because(plan.reason())
         .fact(season.garden().site().hands().reason())
-        .help(
-            "Grow more plants, begin with the first flowers and pollinate on more mornings, or want"
-                + " fewer fruits; a seed parent can carry seed enough in one or two.");
+        .help(plan.handsAreShort() ? MORE_HANDS : MORE_FLOWERS);
   }
 }

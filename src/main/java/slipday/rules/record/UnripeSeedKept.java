@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import slipday.finding.Level;
 import slipday.garden.CropFacts;
-import slipday.garden.Facts;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
+import slipday.garden.record.FruitStory;
 import slipday.measure.Range;
 import slipday.measure.Reasoned;
 import slipday.rules.Reporter;
@@ -19,9 +19,6 @@ import slipday.season.Season;
 
 /** Seed was kept of a fruit picked long before its seed can have been ripe. */
 public final class UnripeSeedKept implements Rule {
-  /** Under three quarters of the fewest days is long before. */
-  private static final double LONG_BEFORE = 0.75;
-
   private static final Set<String> UNRIPE = Set.of("before ripe", "forced");
 
   @Override
@@ -55,23 +52,23 @@ public final class UnripeSeedKept implements Rule {
                     .ifPresent(p -> judge(t, p, reporter)));
   }
 
-  /** Days from pollination to full seed; a heat sum has no days of its own. */
-  private static Optional<Reasoned<Range>> days(Facts facts) {
-    return facts
+  /** Days from pollination to full seed, or to ripe where nothing tells of the seed. */
+  private static Optional<Reasoned<Range>> days(Fruit fruit) {
+    return fruit
+        .seedParent()
+        .stand()
+        .lot()
+        .line()
+        .facts()
         .get(CropFacts.SEED_RIPE)
-        .or(
-            () ->
-                facts
-                    .get(CropFacts.RIPE)
-                    .filter(r -> !r.value().heat())
-                    .map(r -> r.map(CropFacts.RipeAfter::after)));
+        .or(() -> FruitStory.ripeAfter(fruit));
   }
 
   private static void judge(Taking taking, Fact.Picked picked, Reporter reporter) {
     Fruit fruit = taking.fruit().orElseThrow();
     long hung = ChronoUnit.DAYS.between(fruit.date(), picked.date());
-    Optional<Reasoned<Range>> days = days(taking.stand().lot().line().facts());
-    boolean early = days.filter(d -> hung < LONG_BEFORE * d.value().low()).isPresent();
+    Optional<Reasoned<Range>> days = days(fruit);
+    boolean early = days.filter(d -> FruitStory.isLongBefore(hung, d.value())).isPresent();
     boolean told = picked.state().filter(UNRIPE::contains).isPresent();
     if (!early && !told) {
       return;

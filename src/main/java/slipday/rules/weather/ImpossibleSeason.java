@@ -1,5 +1,6 @@
 package slipday.rules.weather;
 
+import java.util.Locale;
 import slipday.finding.Level;
 import slipday.garden.Planting;
 import slipday.rules.Reporter;
@@ -33,13 +34,14 @@ public final class ImpossibleSeason implements Rule {
   public void check(Season season, Reporter reporter) {
     season.plantings().stream()
         .filter(p -> !p.choice().fixed() && !p.choice().possible())
-        .forEach(p -> found(p, reporter));
+        .forEach(p -> found(p, season.garden().site().frostRisk().value(), reporter));
   }
 
-  private static void found(PlantingSeason season, Reporter reporter) {
+  private static void found(PlantingSeason season, double risk, Reporter reporter) {
     Planting planting = season.planting();
     DateChoice choice = season.choice();
     Condition fails = choice.earliest().isEmpty() ? choice.earlyBound() : choice.lateBound();
+    double wanted = fails.wanted(risk);
     Reporter.Report report =
         reporter.report(
             hopeless(choice),
@@ -50,10 +52,12 @@ public final class ImpossibleSeason implements Rule {
                 + ": on "
                 + Words.day(choice.date())
                 + ", the best there is, "
-                + met(fails)
+                + fails.met()
                 + " in "
-                + Words.percent(choice.chances().getOrDefault(fails, 0.0))
-                + " of years.");
+                + share(choice.chances().getOrDefault(fails, 0.0), wanted)
+                + " of years, and it should in "
+                + Words.percent(wanted)
+                + ".");
     choice.chances().forEach((c, chance) -> report.note(told(c, chance)));
     report
         .concerns(planting.lot())
@@ -61,6 +65,13 @@ public final class ImpossibleSeason implements Rule {
         .fact(season.modelReason())
         .help(Judged.mends(choice));
     planting.bed().ifPresent(report::concerns);
+  }
+
+  /** With a decimal where it would else look like the share that is wanted. */
+  private static String share(double chance, double wanted) {
+    return Words.percent(chance).equals(Words.percent(wanted))
+        ? String.format(Locale.ROOT, "%.1f %%", Math.floor(1000 * chance) / 10)
+        : Words.percent(chance);
   }
 
   /** Whether frost or ripening fails in more years than not; a hot week is not the end of it. */
@@ -72,20 +83,6 @@ public final class ImpossibleSeason implements Rule {
   }
 
   private static String told(Condition condition, double chance) {
-    return Words.sentence(met(condition) + " in " + Words.percent(chance) + " of years");
-  }
-
-  /** What it is for a condition to be met. */
-  private static String met(Condition condition) {
-    return switch (condition) {
-      case FROST -> "no killing frost follows";
-      case SOIL -> "the soil is warm enough";
-      case CHILL -> "the nights are warm enough";
-      case HEAT -> "the first flowers open in bearable heat";
-      case RIPENING -> "a fruit ripens before frost";
-      case SEED_RIPENING -> "seed ripens before frost";
-      case BLOOM -> "it blooms with its partner";
-      case CALENDAR -> "the season is long enough";
-    };
+    return Words.sentence(condition.met() + " in " + Words.percent(chance) + " of years");
   }
 }

@@ -76,7 +76,7 @@ record Judged(PlantingSeason season, Condition condition, double chance) {
     report.because(choice().reason());
     choice().reason().from().stream()
         .map(Reason::says)
-        .filter(s -> s.startsWith(condition.words() + ":") && s.contains("; "))
+        .filter(s -> s.startsWith(condition.met() + ":") && s.contains("; "))
         .findFirst()
         .ifPresent(s -> report.note(Words.sentence(s.substring(s.indexOf("; ") + 2))));
     return report.fact(season.modelReason());

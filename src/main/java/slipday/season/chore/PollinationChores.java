@@ -8,12 +8,11 @@ import java.util.Map;
 import java.util.stream.Stream;
 import slipday.climate.SunTimes;
 import slipday.garden.record.FruitStory;
+import slipday.measure.Range;
 import slipday.season.PollinationPlan;
 
 /** The evenings and mornings of one pollination by hand, and what follows them. */
 final class PollinationChores {
-  private static final int WITHERS_FROM = 2;
-  private static final int WITHERS_TO = 3;
   private static final int WEEK = 7;
 
   private final SeasonIndex season;
@@ -51,11 +50,14 @@ final class PollinationChores {
       PollinationPlan plan, PollinationText text, List<LocalDate> mornings) {
     LocalDate first = mornings.get(0);
     LocalDate last = mornings.get(mornings.size() - 1);
+    Range covered = plan.seedParent().coverStays();
     List<Chore> chores = new ArrayList<>();
     chores.add(
         due(
             text.uncover(),
-            new ChoreTime.Days(first.plusDays(WITHERS_FROM), last.plusDays(WITHERS_TO)),
+            new ChoreTime.Days(
+                first.plusDays(Math.round(covered.low())),
+                last.plusDays(Math.round(covered.high()))),
             plan));
     LocalDate end = plan.until().orElse(last);
     LocalDate told = last.plusDays(WEEK);

@@ -14,6 +14,14 @@ import slipday.season.PollinationPlan;
 final class PollinationText {
   private static final Range USUAL_MALES = new Range(2, 3);
 
+  private static final String BAGGED =
+      "The bag must keep out the smallest bee and be tied round the stalk.";
+  private static final String TAPED =
+      "The tape closes the petals' tips and must hold till you open them.";
+  private static final String TOUCHED =
+      "Pick a male that sheds, turn back its petals, and touch its pollen to every lobe of the"
+          + " stigma.";
+
   private final PollinationPlan plan;
   private final Sex sex;
   private final Facts facts;
@@ -26,7 +34,7 @@ final class PollinationText {
     this.sex = plan.seedParent().line().sex();
     this.facts = plan.seedParent().facts();
     this.name = plan.subject();
-    this.flowers = Words.count(plan.aMorning(), sex.fruitingFlower() + " flower");
+    this.flowers = Words.count(plan.aMorning(), plan.seedParent().fruitingFlower());
     this.bagged = facts.valueOr(CropFacts.BAGGED, true);
   }
 
@@ -61,10 +69,7 @@ final class PollinationText {
                 + males().map(m -> ", and " + m).orElse("")
                 + ".")
         .says(budSign())
-        .says(
-            bagged
-                ? "The bag must keep out the smallest bee and be tied round the stalk."
-                : "The tape closes the petals' tips and must hold till you open them.");
+        .says(facts.valueOr(CropFacts.HOW_TO_COVER, bagged ? BAGGED : TAPED));
   }
 
   Draft pollinate(int morning) {
@@ -75,19 +80,24 @@ final class PollinationText {
         .says(how())
         .says(facts.get(CropFacts.OPENS).map(o -> "When they open: " + o.value() + "."))
         .says(
-            "Cover the flower again before an insect comes, and tie on its tag: both parents, the"
-                + " plant's number, the day.")
+            (byInsects()
+                    ? "Cover the flower again before an insect comes"
+                    : "Cover it again at once")
+                + ", and tie on its tag: both parents, the plant's number, the day.")
         .says(bees())
         .says(heat())
-        .says("Uncover it when the petals wither, in two or three days.")
+        .says("The cover stays for " + Words.days(plan.seedParent().coverStays()) + ".")
         .says(goal());
   }
 
   Draft uncover() {
     return draft(ChoreKind.UNCOVER, "Uncover withered flowers of " + name)
         .says(
-            "Two or three days after its pollination, once its petals have withered, a flower takes"
-                + " no more pollen: take the cover off. The tag stays.");
+            Words.sentence(
+                    Words.days(plan.seedParent().coverStays())
+                        + " after its pollination, once it has withered, a flower takes no more"
+                        + " pollen: take the cover off")
+                + " The tag stays.");
   }
 
   Draft checkTake(int week) {
@@ -132,7 +142,8 @@ final class PollinationText {
     String number = Words.whole(each.times(plan.aMorning()));
     return Optional.of(
         number
-            + " males"
+            + " "
+            + plan.pollenParent().males()
             + plan.cross()
                 .map(PollinationText::ofParent)
                 .orElse(plan.selfing() ? " of the same plants" : " of other plants of it"));
@@ -159,15 +170,20 @@ final class PollinationText {
         + plan.seedParent().name()
         + ", and "
         + with.get()
-        + ". Pick a male that sheds, turn back its petals, and touch its pollen to every lobe of the"
-        + " stigma."
+        + ". "
+        + Words.sentence(facts.valueOr(CropFacts.HOW_TO_POLLINATE, TOUCHED))
         + wary;
   }
 
+  private boolean byInsects() {
+    return facts.valueOr(CropFacts.POLLEN_BY, "insects").equals("insects");
+  }
+
   private String bees() {
-    return facts.valueOr(CropFacts.POLLEN_BY, "insects").equals("insects")
+    return byInsects()
         ? "Not in rain. A flower that a bee was in first is lost: leave it unmarked and uncovered."
-        : "Not in rain or wind. A flower that stood open before you came is lost: leave it unmarked.";
+        : "Not in rain or wind. A flower that stood open before you came is lost: leave it"
+            + " unmarked.";
   }
 
   private String heat() {

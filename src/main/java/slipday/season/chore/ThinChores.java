@@ -2,6 +2,7 @@ package slipday.season.chore;
 
 import java.time.LocalDate;
 import java.util.List;
+import slipday.garden.CropFacts;
 import slipday.measure.Reason;
 import slipday.season.PlantingSeason;
 import slipday.season.PollinationPlan;
@@ -17,7 +18,8 @@ final class ThinChores {
 
   static List<Chore> of(SeasonIndex season, PlantingSeason planting) {
     List<LocalDate> mornings = season.mornings(planting.planting());
-    if (mornings.isEmpty()) {
+    boolean counted = planting.planting().facts().get(CropFacts.CALLED).isPresent();
+    if (mornings.isEmpty() || counted) { // an ear is no fruit that holds back the next
       return List.of();
     }
     String name = planting.name();
@@ -25,7 +27,8 @@ final class ThinChores {
         new Draft(ChoreKind.THIN, name, "Take unmarked young fruit off " + name)
             .says(
                 "Until the marked ones have set: a fruit that grows already makes the vine drop the"
-                    + " flowers you pollinate. Afterwards unmarked fruit may stay, for the kitchen.");
+                    + " flowers you pollinate. Afterwards unmarked fruit may stay, for the"
+                    + " kitchen.");
     LocalDate last = mornings.get(mornings.size() - 1).plusDays(DAYS_TO_SHOW);
     return List.of(
         draft.due(

@@ -18,11 +18,6 @@ import slipday.season.chore.SunHours;
 
 /** Covering, pollinating, uncovering, and looking whether it took. */
 final class FlowerWork {
-  /** The petals of a pollinated flower wither in two to three days; common practice, no source. */
-  private static final int WITHERS_FROM = 2;
-
-  private static final int WITHERS_TO = 3;
-
   /** A take shows after about a week; common practice, no source. */
   private static final int TAKE_SHOWS = 7;
 
@@ -101,13 +96,15 @@ final class FlowerWork {
   List<TodayList.Uncover> uncover() {
     List<TodayList.Uncover> all = new ArrayList<>();
     for (Planting planting : season.garden().plantings()) {
+      int from = (int) Math.round(planting.coverStays().low());
+      int to = (int) Math.round(planting.coverStays().high());
       List<MarkedFruit> fruits =
           season.fruits().stream()
               .filter(f -> f.hangs() && f.planting().name().equals(planting.name()))
-              .filter(f -> f.age(date) >= WITHERS_FROM && f.age(date) <= WITHERS_TO)
+              .filter(f -> f.age(date) >= from && f.age(date) <= to)
               .toList();
       int idle = 0;
-      for (int days = WITHERS_FROM; days <= WITHERS_TO; days++) {
+      for (int days = from; days <= to; days++) {
         idle += recorded.idle(planting.name(), date.minusDays(days));
       }
       if (!fruits.isEmpty() || idle > 0) {

@@ -72,6 +72,7 @@ class MorningsTest {
         p.take(),
         p.flowersLikely(),
         sure,
+        p.flowersOpen(),
         p.flowersThere(),
         p.canCarry(),
         p.chance(),
