@@ -3,11 +3,10 @@ package slipday.language;
 import static slipday.language.Declaration.CROP;
 import static slipday.language.Declaration.LINE;
 import static slipday.language.Declaration.SPECIES;
+import static slipday.language.FactRegister.fact;
+import static slipday.language.FactRegister.facts;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 
@@ -19,8 +18,6 @@ import java.util.Set;
 public final class CropClauses {
   private static final Set<Declaration> WIDE = EnumSet.of(SPECIES, CROP, LINE);
   private static final Set<Declaration> KINDS = EnumSet.of(SPECIES, CROP);
-  private static final List<Clause> REGISTER = new ArrayList<>();
-  private static final Set<Clause> FACTS = Collections.newSetFromMap(new IdentityHashMap<>());
 
   // --- what it is, and how it crosses
   public static final Clause FAMILY =
@@ -391,27 +388,12 @@ public final class CropClauses {
   public static final Clause SEEDS_PER_GRAM =
       fact(KINDS, "seeds a gram: <number-range>", "Seeds to a gram.", "seeds a gram 35 to 46");
 
-  static final List<Clause> ALL = Collections.unmodifiableList(REGISTER);
+  static final List<Clause> ALL = FactRegister.all();
 
   private CropClauses() {}
 
-  private static Clause fact(Set<Declaration> where, String line, String sentence, String example) {
-    Clause clause = Clause.once(where, line, sentence, example);
-    REGISTER.add(clause);
-    FACTS.add(clause);
-    return clause;
-  }
-
-  private static Clause facts(
-      Set<Declaration> where, String line, String sentence, String example) {
-    Clause clause = Clause.many(where, line, sentence, example);
-    REGISTER.add(clause);
-    FACTS.add(clause);
-    return clause;
-  }
-
   /** Whether a clause states a fact of a crop, which may name its source. */
   public static boolean isFact(Clause clause) {
-    return FACTS.contains(clause);
+    return FactRegister.isFact(clause);
   }
 }

@@ -54,8 +54,14 @@ final class Ahead {
         .filter(c -> c.time() instanceof ChoreTime.Days && !TOLD_ELSEWHERE.contains(c.kind()))
         .filter(c -> !first(c).isAfter(date) && !c.time().lastDay().isBefore(date))
         .filter(c -> !isDone(c))
-        .map(c -> new TodayList.Doing(c.kind(), c.subject(), c.time().lastDay()))
+        .map(c -> new TodayList.Doing(c.kind(), subject(c), c.time().lastDay()))
         .toList();
+  }
+
+  /** What is done for the garden as a whole is done with this season's seed. */
+  private String subject(Chore chore) {
+    boolean ofAll = chore.subject().equals(season.garden().site().name());
+    return ofAll ? "this season's seed" : chore.subject();
   }
 
   private static LocalDate first(Chore chore) {

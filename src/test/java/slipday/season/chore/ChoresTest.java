@@ -53,6 +53,36 @@ class ChoresTest {
     assertThat(one(book, ChoreKind.SOW).title()).isEqualTo("Sow pip in long-bed");
   }
 
+  /** As corn is bred by hand: bags on shoots and tassels (common practice, no source). */
+  @Test
+  void cornIsBaggedAndItsPollenPoured() {
+    ChoreBook book =
+        north(
+            lot("pale", "sweet-corn")
+                + """
+                  start outdoors
+                  flowers cover the chosen
+                  pollinate sib by hand, for 3 fruits
+                  seed saved
+                """);
+    Chore cover = first(book, ChoreKind.COVER);
+    Chore pollinate = first(book, ChoreKind.POLLINATE);
+    assertThat(cover.title()).matches("Cover tonight: \\d+ ears? for pale");
+    assertThat(String.join(" ", cover.description()))
+        .contains("tassels of other plants of it")
+        .contains("before its silks show");
+    assertThat(String.join(" ", pollinate.description()))
+        .contains("pour it over the silks")
+        .contains("The cover stays for 10 to 14 days.")
+        .doesNotContain("petals")
+        .doesNotContain("lobe");
+    assertThat(kinds(book)).doesNotContain(ChoreKind.THIN);
+  }
+
+  private static Chore first(ChoreBook book, ChoreKind kind) {
+    return book.chores().stream().filter(c -> c.kind() == kind).findFirst().orElseThrow();
+  }
+
   @Test
   void seedFromOpenFlowersIsTakenWithoutPollinationByHand() {
     ChoreBook book = north(lot("pip", "muskmelon") + "  flowers open\n  seed saved\n");
