@@ -15,6 +15,7 @@ import slipday.language.Bound;
 import slipday.language.BoundClause;
 import slipday.language.BoundFile;
 import slipday.language.Clause;
+import slipday.language.CropClauses;
 import slipday.language.Declaration;
 import slipday.source.Source;
 import slipday.syntax.SeasonParser;
