@@ -231,7 +231,15 @@ public record Finding(
 
   /** The same with the nearest of the known words, or else what there is. */
   public Finding nearest(String word, Collection<String> known, String kind) {
-    return meant(Nearest.to(word, known), () -> Nearest.listed(known, kind));
+    return meant(Nearest.to(word, known), () -> Nearest.listed(word, known, kind));
+  }
+
+  /** The same, naming the command that lists all of them where none is like it. */
+  public Finding nearest(String word, Collection<String> known, String kind, String command) {
+    Finding helped = nearest(word, known, kind);
+    return helped.help().startsWith("Known")
+        ? helped.withHelp(helped.help() + " `" + command + "` lists them all.")
+        : helped;
   }
 
   private static <T> List<T> append(List<T> list, T last) {

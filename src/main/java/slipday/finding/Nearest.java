@@ -12,6 +12,7 @@ import slipday.measure.Listed;
 /** The nearest known word to one that is not known, and how people are asked about it. */
 public final class Nearest {
   private static final int MOST_LISTED = 8;
+  private static final int SHORTEST_PART = 3;
 
   private Nearest() {}
 
@@ -33,7 +34,7 @@ public final class Nearest {
 
   /** A sentence for {@code help}: the nearest word, or else what there is. */
   public static String help(String word, Collection<String> known, String kind) {
-    return help(word, known, () -> listed(known, kind));
+    return help(word, known, () -> listed(word, known, kind));
   }
 
   /** The same with another sentence where no word is near. */
@@ -51,7 +52,24 @@ public final class Nearest {
     return "Did you mean " + Listed.either(words.stream().map(w -> "`" + w + "`").toList()) + "?";
   }
 
-  static String listed(Collection<String> known, String kind) {
+  /** What there is; first of all the names that hold the word. */
+  static String listed(String word, Collection<String> known, String kind) {
+    List<String> holding = holding(word, known);
+    return holding.isEmpty() ? listed(known, kind) : meant(holding);
+  }
+
+  private static List<String> holding(String word, Collection<String> known) {
+    String lower = word.toLowerCase(Locale.ROOT);
+    return lower.length() < SHORTEST_PART
+        ? List.of()
+        : known.stream()
+            .filter(k -> k.toLowerCase(Locale.ROOT).contains(lower))
+            .sorted()
+            .limit(MOST_LISTED)
+            .toList();
+  }
+
+  private static String listed(Collection<String> known, String kind) {
     if (known.isEmpty()) {
       return "No " + kind + " is declared.";
     }

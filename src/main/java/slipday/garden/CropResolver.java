@@ -45,6 +45,24 @@ final class CropResolver {
     return crops;
   }
 
+  /** The crop a name means; a species' name, and one that nothing is like, is told more of. */
+  Optional<Crop> need(Value.Name name) {
+    return crops.need(name, unknown -> helped(unknown, name.text()));
+  }
+
+  private Finding helped(Finding unknown, String name) {
+    List<String> its =
+        crops.map().values().stream()
+            .filter(c -> c.species().name().equalsIgnoreCase(name))
+            .map(c -> "`" + c.name() + "`")
+            .toList();
+    if (!its.isEmpty()) {
+      return unknown.withHelp(
+          "`" + name + "` is a species; its crops are " + String.join(", ", its) + ".");
+    }
+    return unknown.nearest(name, crops.map().keySet(), "crop", "slipday crops");
+  }
+
   CropBook book() {
     return new CropBook(species.map(), crops.map());
   }

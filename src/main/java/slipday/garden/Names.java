@@ -1,10 +1,12 @@
 package slipday.garden;
 
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import slipday.finding.Finding;
 import slipday.language.Block;
 import slipday.language.Value;
@@ -14,7 +16,7 @@ final class Names<T extends Named> {
   private final String kind;
   private final List<Finding> findings;
   private final Map<String, T> known = new LinkedHashMap<>();
-  private final List<String> spoilt = new ArrayList<>();
+  private final Set<String> spoilt = new HashSet<>();
 
   Names(String kind, List<Finding> findings) {
     this.kind = kind;
@@ -64,12 +66,21 @@ final class Names<T extends Named> {
 
   /** The thing a name means; if there is none, that is said at the place of the name. */
   Optional<T> need(Value.Name name) {
+    return need(name, unknown -> unknown.nearest(name.text(), known.keySet(), kind));
+  }
+
+  /**
+   * The same with help of another sort.
+   *
+   * @param helped puts the help on the finding that there is no such thing
+   */
+  Optional<T> need(Value.Name name, UnaryOperator<Finding> helped) {
     T found = known.get(name.text());
     if (found == null && !spoilt.contains(name.text())) {
       findings.add(
-          Finding.error(
-                  "unknown-name", name.span(), "There is no " + kind + " `" + name.text() + "`.")
-              .nearest(name.text(), known.keySet(), kind));
+          helped.apply(
+              Finding.error(
+                  "unknown-name", name.span(), "There is no " + kind + " `" + name.text() + "`.")));
     }
     return Optional.ofNullable(found);
   }

@@ -20,11 +20,11 @@ final class PlaceResolver {
   private static final Site.Hands USUAL_HANDS = new Site.Hands(1, 10);
 
   private final List<Finding> findings;
-  private final Names<Crop> crops;
+  private final CropResolver crops;
   private final Names<Bed> beds;
   private final Names<Outsider> outsiders;
 
-  PlaceResolver(List<Finding> findings, Names<Crop> crops) {
+  PlaceResolver(List<Finding> findings, CropResolver crops) {
     this.findings = findings;
     this.crops = crops;
     this.beds = new Names<>("bed", findings);

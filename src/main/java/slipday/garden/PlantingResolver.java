@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
+import slipday.finding.Nearest;
 import slipday.language.Block;
 import slipday.language.Bound;
 import slipday.language.BoundClause;
@@ -63,6 +64,8 @@ final class PlantingResolver {
     Optional<Bed> bed = block.find(PlanClauses.IN).flatMap(c -> beds.need(c.bound().name("bed")));
     if (lot.isEmpty()) {
       plantings.addSpoilt(block, nameKey);
+      // What else is said of the planting names it as its lot was meant to be named.
+      Nearest.to(head.name(nameKey).text(), lots.map().keySet()).ifPresent(plantings::addSpoilt);
       return;
     }
     block.find(PlanClauses.START).ifPresent(this::checkAge);
@@ -218,7 +221,8 @@ final class PlantingResolver {
                             n.span(),
                             "`" + name + "` can't be with or apart from itself.")
                         .withHelp(
-                            "Name another planting; a cage of its own is written `flowers caged`.")));
+                            "Name another planting; a cage of its own is written `flowers"
+                                + " caged`.")));
   }
 
   private FlowerCare care(Bound b) {

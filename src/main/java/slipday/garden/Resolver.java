@@ -83,7 +83,7 @@ public final class Resolver {
   private Outcome<Optional<Garden>> run(BiConsumer<SeasonYear, Site> found) {
     CropResolver crops = cropResolver();
     Optional<SeasonYear> season = season();
-    PlaceResolver places = new PlaceResolver(findings, crops.crops());
+    PlaceResolver places = new PlaceResolver(findings, crops);
     Optional<Site> site = only(Declaration.SITE).flatMap(places::site);
     season.ifPresent(s -> site.ifPresent(p -> found.accept(s, p)));
     of(Declaration.BED).forEach(places::bed);

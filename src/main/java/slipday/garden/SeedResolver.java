@@ -44,11 +44,11 @@ final class SeedResolver {
     String name = head.name("name").text();
     Optional<Crop> crop =
         required(block, PlanClauses.IS_A, () -> "Line `" + name + "` does not say what crop it is.")
-            .flatMap(c -> crops.crops().need(c.bound().name("crop")));
+            .flatMap(c -> crops.need(c.bound().name("crop")));
     block
         .find(PlanClauses.BEGAN)
         .filter(c -> c.bound().has("unnamed"))
-        .ifPresent(c -> crops.crops().need(c.bound().name("unnamed")));
+        .ifPresent(c -> crops.need(c.bound().name("unnamed")));
     if (crop.isEmpty()) {
       lines.addSpoilt(block, "name");
       return;
@@ -131,8 +131,7 @@ final class SeedResolver {
         ? List.of()
         : block
             .every(PlanClauses.EXPOSED)
-            .flatMap(
-                c -> crops.crops().need(c.bound().name("crop")).map(x -> reasoned(c, x)).stream())
+            .flatMap(c -> crops.need(c.bound().name("crop")).map(x -> reasoned(c, x)).stream())
             .toList();
   }
 

@@ -3,6 +3,7 @@ package slipday.language;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.source.Span;
@@ -14,6 +15,7 @@ import slipday.syntax.WordKind;
 final class DatedLine {
   private static final Shape DAY = Shape.of("<day>");
   private static final String FULL_DATE = "2026-05-14";
+  private static final Pattern DAY_OF_MONTH = Pattern.compile("\\d{1,2}/\\d{1,2}");
 
   private DatedLine() {}
 
@@ -79,7 +81,10 @@ final class DatedLine {
     Optional<Shape.Mistake> mistake = Optional.empty();
     Span place = first.span();
     if (first.is(WordKind.MIXED)) {
-      mistake = Mistakes.numberLike(first).filter(m -> m.rule().equals("date-form"));
+      mistake =
+          DAY_OF_MONTH.matcher(first.text()).matches()
+              ? Optional.of(Mistakes.dateForm(first.text()))
+              : Mistakes.numberLike(first).filter(m -> m.rule().equals("date-form"));
     } else if (first.is(WordKind.NUMBER) && line.words().size() > 1) {
       List<Word> two = line.words().subList(0, 2);
       place = first.span().to(two.get(1).span());
@@ -93,7 +98,9 @@ final class DatedLine {
         m ->
             Finding.error(m.rule(), at, m.message())
                 .withHelp(
-                    "A line of the record begins with the full date, as `" + FULL_DATE + "`."));
+                    "A line of the record begins with the full date, "
+                        + DateForms.full(first.text()).orElse("as `" + FULL_DATE + "`")
+                        + "."));
   }
 
   private static Finding unknown(Line rest) {

@@ -17,6 +17,9 @@ final class LineTraps {
   private static final String QUOTES = "'‘’‚‹›«»`´";
   private static final String DASHES = "-\u2013\u2014\u2212";
 
+  /** Digits after a comma that marks thousands. */
+  private static final int THOUSANDS = 3;
+
   /** In UTF-16. */
   private static final int LONGEST_CHARACTER = 2;
 
@@ -178,6 +181,15 @@ final class LineTraps {
       return Optional.of(finding.withHelp("Write " + thousands).writing(together));
     }
     String decimal = place.text().replace(',', '.');
+    if (pieces.get(2).text().replaceAll("\\D.*", "").length() != THOUSANDS) {
+      return Optional.of(
+          finding
+              .withHelp(
+                  "Write a decimal with a point, `"
+                      + decimal
+                      + "`; put a space between two figures.")
+              .writing(decimal));
+    }
     return Optional.of(
         finding
             .withHelp("Write a decimal with a point, `" + decimal + "`, and " + thousands)

@@ -21,7 +21,7 @@ final class Mistakes {
       Pattern.compile("(\\d+(?:\\.\\d+)?)[-\u2013\u2212](\\d+(?:\\.\\d+)?)(\\p{L}*)");
   private static final Pattern DATE =
       Pattern.compile(
-          "\\d{1,2}[./]\\d{1,2}[./](?:\\d{2}|\\d{4})?|\\d{4}[-/.]\\d{1,2}[-/.]\\d{1,2}");
+          "\\d{1,2}[./]\\d{1,2}[./](?:\\d{2}|\\d{4})?|\\d{1,2}-\\d{1,2}-\\d{4}|\\d{4}[-/.]\\d{1,2}[-/.]\\d{1,2}");
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,4})/(\\d{1,4})");
   private static final Pattern GLUED =
       Pattern.compile("(\\d+(?:\\.\\d+)?)([\\p{L}\u00B0][\\p{L}\u00B0-]*)");
@@ -69,9 +69,7 @@ final class Mistakes {
 
   static Shape.Mistake dateForm(String text) {
     return new Shape.Mistake(
-        "date-form",
-        "`" + text + "` is not how a date is written here.",
-        "Write the full date as `2026-05-14`, or in a plan `14 May`.");
+        "date-form", "`" + text + "` is not how a date is written here.", DateForms.help(text));
   }
 
   private static Shape.Mistake fraction(String text, String above, String below) {
@@ -122,10 +120,16 @@ final class Mistakes {
   }
 
   static Shape.Mistake backwards(String range) {
+    String[] ends = range.strip().split("\\s+to\\s+", 2);
+    String[] last = ends[1].split("\\s+", 2);
+    boolean unitWaits = StringUtils.isNumeric(ends[0].replace(".", "")) && last.length > 1;
+    String turned =
+        unitWaits ? last[0] + " to " + ends[0] + " " + last[1] : ends[1] + " to " + ends[0];
     return new Shape.Mistake(
-        "range-backwards",
-        "The first figure of `" + range + "` is larger than the second.",
-        "Write the smaller one first, as in `3 to 5`.");
+            "range-backwards",
+            "The first figure of `" + range + "` is larger than the second.",
+            "Write the smaller one first: `" + turned + "`.")
+        .instead(List.of(turned));
   }
 
   static Shape.Mistake negative(String amount, Kind kind) {
@@ -133,6 +137,13 @@ final class Mistakes {
     return new Shape.Mistake(
         "negative-amount",
         "`" + amount + "` is below zero, which does not fit " + what + ".",
+        "Leave off the minus.");
+  }
+
+  static Shape.Mistake countBelowZero(String count) {
+    return new Shape.Mistake(
+        "negative-amount",
+        "`" + count + "` is below zero, and nothing is counted so.",
         "Leave off the minus.");
   }
 

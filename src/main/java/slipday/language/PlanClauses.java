@@ -56,7 +56,8 @@ public final class PlanClauses {
       once(
           in(SITE),
           "frost risk: <share>",
-          "The chance of frost after planting out that this gardener accepts.",
+          "The chance of frost after planting out that this gardener accepts; 1 in 10 where left"
+              + " out.",
           "frost risk 1 in 10");
   public static final Clause LAST_FROST =
       once(

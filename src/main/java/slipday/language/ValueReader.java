@@ -57,7 +57,9 @@ final class ValueReader extends FigureReader {
   private int plain(int at, boolean whole) {
     double n = number(at, whole);
     if (Double.isNaN(n)) {
-      return fail(at);
+      return whole && number(at) < 0
+          ? mistaken(at, () -> Mistakes.countBelowZero(attempt.text(at)))
+          : fail(at);
     }
     return isTooLarge(n)
         ? tooLarge(at)

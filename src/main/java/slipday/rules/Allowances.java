@@ -85,7 +85,7 @@ final class Allowances {
       return Optional.of(
           Finding.error(
                   "unknown-name", allowance.stated().span(), "There is no rule `" + rule + "`.")
-              .nearest(rule, known, "rule"));
+              .nearest(rule, known, "rule", "slipday explain"));
     }
     if (RuleCatalog.rule(rule).isEmpty()) {
       return Optional.of(

@@ -36,6 +36,27 @@ class CropsDocTest {
     assertThat(sources).hasSizeGreaterThan(20);
   }
 
+  @Test
+  void thePageOfTheLanguageNamesEveryCrop() {
+    Path language = Path.of("docs/language.md");
+    String page = Golden.read(language);
+    String begin = "<!-- names: begin -->\n";
+    int end = page.indexOf("<!-- names: end -->");
+    String before = page.substring(0, page.indexOf(begin) + begin.length());
+    Golden.check(language, before + "\n" + names() + "\n" + page.substring(end));
+    assertThat(page).contains("`acorn-squash`", "`wild-melon`");
+  }
+
+  private String names() {
+    StringBuilder out = new StringBuilder("| species | | crops |\n| --- | --- | --- |\n");
+    for (SpeciesData species : CropsData.list(Optional.empty(), book).species()) {
+      List<String> crops = species.crops().stream().map(c -> "`" + c + "`").toList();
+      out.append("| `").append(species.name()).append("` | *").append(species.latin());
+      out.append("* | ").append(String.join(", ", crops)).append(" |\n");
+    }
+    return out.toString();
+  }
+
   private String reference() {
     StringBuilder out = new StringBuilder();
     for (SpeciesData species : CropsData.list(Optional.empty(), book).species()) {

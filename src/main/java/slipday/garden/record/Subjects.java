@@ -1,5 +1,7 @@
 package slipday.garden.record;
 
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -25,6 +27,9 @@ final class Subjects {
   private final Map<Fruit.Key, Fruit> fruits = new HashMap<>();
   private final Map<Fruit.Key, Boolean> spoilt = new HashMap<>();
 
+  /** By year: the fruits that carry another's tag, so that a tag of their own seems unknown. */
+  private final Map<Integer, Integer> strayTags = new HashMap<>();
+
   Subjects(Entries entries, Ground ground, List<Finding> findings) {
     this.entries = entries;
     this.seasons = entries.seasons();
@@ -36,6 +41,7 @@ final class Subjects {
   void tag(Fruit fruit) {
     Fruit first = fruits.putIfAbsent(fruit.key(), fruit);
     if (first != null) {
+      strayTags.merge(fruit.year(), 1, Integer::sum);
       findings.add(
           Finding.error(
                   "tag-twice",
@@ -245,6 +251,16 @@ final class Subjects {
             () -> "Name a tag, planting, lot, line or bed, or leave it off.");
   }
 
+  /** A line without a season may have but the year of its date wrong. */
+  private static String yearSlip(Entry entry, Fruit fruit) {
+    if (entry.bound().has("season")) {
+      return "Write ";
+    }
+    LocalDate meant = fruit.date().withDayOfYear(1).with(MonthDay.from(entry.date()));
+    meant = meant.isBefore(fruit.date()) ? meant.plusYears(1) : meant;
+    return "If the year of the line is wrong, write `" + meant + "`; if not, write ";
+  }
+
   private List<String> tags(int year) {
     List<String> tags = new ArrayList<>();
     fruits.values().stream().filter(f -> f.year() == year).map(Fruit::tag).forEach(tags::add);
@@ -260,6 +276,11 @@ final class Subjects {
         fruits.values().stream()
             .filter(f -> f.tag().equalsIgnoreCase(tag.text()))
             .max(java.util.Comparator.comparingInt(Fruit::year));
+    if (elsewhere.isEmpty() && strayTags.getOrDefault(year, 0) > 0) {
+      strayTags.merge(year, -1, Integer::sum);
+      spoil(Fruit.Key.of(year, tag.text()));
+      return;
+    }
     Finding finding =
         Finding.error(
             "unknown-tag",
@@ -273,7 +294,7 @@ final class Subjects {
                   Finding helped =
                       finding
                           .also(f.span(), "a tag of " + seasons.label(f.year()))
-                          .withHelp("Write `" + whole + "`.");
+                          .withHelp(yearSlip(entry, f) + "`" + whole + "`.");
                   return entry.bound().has("season") ? helped : helped.writing(whole);
                 })
             .orElseGet(() -> finding.nearest(tag.text(), known, "tag")));

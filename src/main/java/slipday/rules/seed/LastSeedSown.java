@@ -78,8 +78,9 @@ public final class LastSeedSown implements Rule {
   private static void judge(Box box, int inHand, Reporter reporter) {
     long left = Math.max(0, inHand - box.toSow());
     boolean enough = box.keptBack() == 0 ? left >= box.taken() : left >= box.keptBack();
-    // What the plan alone takes of those kept back is another rule's.
-    if (enough || (box.keptBack() > 0 && box.sown.isEmpty())) {
+    // What the plan alone takes of those kept back, or beyond all there are, is another rule's.
+    boolean tooFew = box.toSow() > inHand;
+    if (enough || (box.sown.isEmpty() && (tooFew || box.keptBack() > 0))) {
       return;
     }
     String what =
