@@ -56,8 +56,7 @@ public final class PlanClauses {
       once(
           in(SITE),
           "frost risk: <share>",
-          "The chance of frost after planting out that this gardener accepts; 1 in 10 where left"
-              + " out.",
+          "The chance of frost after planting out that this gardener accepts.",
           "frost risk 1 in 10");
   public static final Clause LAST_FROST =
       once(

@@ -106,6 +106,7 @@ final class Counts {
   private void stand(Stand stand, List<Fact> facts) {
     Optional<Most> seeds = sown(facts);
     seeds.ifPresent(most -> facts.forEach(f -> raised(stand, f, most)));
+    cameUp(facts).ifPresent(most -> plantedOut(stand, facts, most));
     Optional<Most> most = planted(facts).or(() -> meant(stand));
     most.ifPresent(m -> standing(stand, facts, m));
   }
@@ -133,6 +134,48 @@ final class Counts {
                   "`" + stand.name() + "` has " + count + " plants, and " + most.words() + ".")
               .also(most.line(), "sown")
               .withHelp("Record what else was sown, or mend the count."));
+    }
+  }
+
+  private static Optional<Most> cameUp(List<Fact> facts) {
+    List<Fact.Emerged> up =
+        facts.stream()
+            .filter(Fact.Emerged.class::isInstance)
+            .map(Fact.Emerged.class::cast)
+            .toList();
+    int sum = up.stream().mapToInt(Fact.Emerged::seedlings).sum();
+    return up.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Most(
+                sum,
+                up.get(0).span(),
+                sum + (sum == 1 ? " seedling" : " seedlings") + " came up",
+                Level.WARNING));
+  }
+
+  /** Told once, at the line that makes them too many; some may have come up unrecorded. */
+  private void plantedOut(Stand stand, List<Fact> facts, Most most) {
+    int sum = 0;
+    for (Fact fact : facts) {
+      int before = sum;
+      sum += fact instanceof Fact.PlantedOut out ? out.plants().orElse(0) : 0;
+      if (before <= most.count() && sum > most.count()) {
+        findings.add(
+            Finding.at(
+                    "more-plants",
+                    most.level(),
+                    fact.span(),
+                    "Of `"
+                        + stand.name()
+                        + "` "
+                        + sum
+                        + " plants are out, and "
+                        + most.words()
+                        + ".")
+                .also(most.line(), "came up")
+                .withHelp("Record what else came up, or mend the count."));
+      }
     }
   }
 
