@@ -53,7 +53,7 @@ final class Ahead {
     return chores.stream()
         .filter(c -> c.time() instanceof ChoreTime.Days && !TOLD_ELSEWHERE.contains(c.kind()))
         .filter(c -> !first(c).isAfter(date) && !c.time().lastDay().isBefore(date))
-        .filter(c -> !isDone(c))
+        .filter(c -> !isDone(c) && !recorded.isNeverSown(season, c.subject(), date))
         .map(c -> new TodayList.Doing(c.kind(), subject(c), c.time().lastDay()))
         .toList();
   }

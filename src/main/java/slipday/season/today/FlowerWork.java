@@ -59,7 +59,7 @@ final class FlowerWork {
 
   private Optional<TodayList.Pollination> pollination(PollinationPlan plan) {
     String mother = plan.seedParent().name();
-    int flowers = isNeverSown(mother) ? 0 : plan.flowersOn(date.plusDays(1));
+    int flowers = recorded.isNeverSown(season, mother, date) ? 0 : plan.flowersOn(date.plusDays(1));
     if (flowers == 0) {
       return Optional.empty();
     }
@@ -80,17 +80,6 @@ final class FlowerWork {
     boolean has = plan.pollenParent().line().sex().hasMaleFlowers();
     Range each = plan.seedParent().facts().valueOr(CropFacts.MALES_PER_FLOWER, USUAL_MALES);
     return has ? Optional.of(each.times(flowers)) : Optional.empty();
-  }
-
-  /** Nothing of it is recorded, though of others there is, and it is too late to begin. */
-  private boolean isNeverSown(String planting) {
-    return recorded.isKept()
-        && !recorded.names(planting)
-        && season
-            .planting(planting)
-            .flatMap(p -> p.choice().latest())
-            .filter(date::isAfter)
-            .isPresent();
   }
 
   List<TodayList.Uncover> uncover() {

@@ -15,6 +15,7 @@ import slipday.garden.record.GardenRecord;
 import slipday.garden.record.Plants;
 import slipday.garden.record.Stand;
 import slipday.season.Event;
+import slipday.season.Season;
 
 /** What is recorded of this season's plantings, by planting. */
 final class Recorded {
@@ -116,8 +117,15 @@ final class Recorded {
     return !named.isEmpty();
   }
 
-  boolean names(String planting) {
-    return named.contains(planting);
+  /** Nothing of it is recorded, though of others there is, and it is too late to begin. */
+  boolean isNeverSown(Season whole, String planting, LocalDate date) {
+    return isKept()
+        && !named.contains(planting)
+        && whole
+            .planting(planting)
+            .flatMap(p -> p.choice().latest())
+            .filter(date::isAfter)
+            .isPresent();
   }
 
   /** Flowers of a planting covered on an evening; a line without a count tells of one. */

@@ -228,6 +228,8 @@ class DayAtHandTest {
         .filteredOn(u -> u.planting().name().equals("keel-25"))
         .singleElement()
         .satisfies(u -> assertThat(u.tooLate()).isPresent());
+    assertThat(list.chores()).noneMatch(c -> c.subject().equals("keel-25"));
+    assertThat(on("2026-07-20", IN_FLOWER).chores()).anyMatch(c -> c.subject().equals("keel-25"));
     assertThat(on("2026-07-20", IN_FLOWER).pollinations())
         .anyMatch(p -> p.plan().subject().equals("keel-25"));
   }
