@@ -119,7 +119,10 @@ record Judged(PlantingSeason season, Condition condition, double chance) {
   }
 
   private String verb() {
-    return season.indoors() ? "Plant out" : "Sow";
+    String verb = season.indoors() ? "plant out" : "sow";
+    return choice().recorded()
+        ? "By the record it is done; another year " + verb
+        : Words.sentence(verb).replace(".", "");
   }
 
   private String mends() {

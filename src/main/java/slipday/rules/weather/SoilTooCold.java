@@ -68,10 +68,11 @@ public final class SoilTooCold implements Rule {
                 : "Soil is estimated from the air; a reading of your own, told as `soil`, corrects"
                     + " it.")
         .help(
-            (judged.choice().fixed()
-                    ? judged.later()
-                    : "A day with warmer soil would come too late for fruit to ripen.")
-                + " Black plastic warms the soil sooner; tell by how much, as `mulch`.");
+            ((judged.choice().fixed()
+                        ? judged.later()
+                        : "A day with warmer soil would come too late for fruit to ripen.")
+                    + " Black plastic warms the soil sooner; tell by how much, as `mulch`.")
+                .strip());
     judged.planting().facts().get(CropFacts.GERMINATES).ifPresent(g -> report.fact(g.reason()));
   }
 }
