@@ -39,6 +39,7 @@ class TemplateTest {
             "{{{data}}}",
             "{{{head}}}",
             "{{{under}}}",
+            "{{{written}}}",
             "{{{bar}}}");
   }
 
