@@ -63,10 +63,19 @@ public final class Nearest {
     return lower.length() < SHORTEST_PART
         ? List.of()
         : known.stream()
-            .filter(k -> k.toLowerCase(Locale.ROOT).contains(lower))
+            .filter(k -> isPart(lower, k.toLowerCase(Locale.ROOT)))
             .sorted()
             .limit(MOST_LISTED)
             .toList();
+  }
+
+  /** Whether a name is a word with others joined to it: {@code acorn} of {@code acorn-squash}. */
+  private static boolean isPart(String word, String name) {
+    int at = name.indexOf(word);
+    int end = at + word.length();
+    return at >= 0
+        && (at == 0 || name.charAt(at - 1) == '-')
+        && (end == name.length() || name.charAt(end) == '-');
   }
 
   private static String listed(Collection<String> known, String kind) {
