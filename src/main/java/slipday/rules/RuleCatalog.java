@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import slipday.rules.bed.BedNotTold;
 import slipday.rules.bed.BedOverfull;
 import slipday.rules.bed.BedsOverlap;
 import slipday.rules.bed.SameFamilyAgain;
@@ -66,6 +67,7 @@ public final class RuleCatalog {
       List.of(
           new AimNotMeasured(),
           new BackcrossToNeitherParent(),
+          new BedNotTold(),
           new BedOverfull(),
           new BedsOverlap(),
           new BiennialSeed(),
