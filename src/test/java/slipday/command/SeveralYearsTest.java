@@ -145,6 +145,10 @@ class SeveralYearsTest {
     garden("2026", "44 N", GROW, record);
     assertThat(run("check", "plan.season").out())
         .contains("No fruit of 2027 carries the tag `3A`.", "Write `3A of 2026`.");
+    record.add("2027-08-20 looked at 3A, sound");
+    garden("2026", "44 N", GROW, record);
+    assertThat(run("check", "plan.season").out())
+        .contains("If the year of the line is wrong, write `2026-08-20`; if not, write");
   }
 
   @Test

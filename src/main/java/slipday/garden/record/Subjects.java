@@ -258,6 +258,9 @@ final class Subjects {
     }
     LocalDate meant = fruit.date().withDayOfYear(1).with(MonthDay.from(entry.date()));
     meant = meant.isBefore(fruit.date()) ? meant.plusYears(1) : meant;
+    if (meant.equals(entry.date())) {
+      return "Write ";
+    }
     return "If the year of the line is wrong, write `" + meant + "`; if not, write ";
   }
 
