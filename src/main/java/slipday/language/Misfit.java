@@ -2,6 +2,7 @@ package slipday.language;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import slipday.finding.Finding;
 import slipday.finding.Mend;
 import slipday.finding.Nearest;
@@ -86,7 +87,25 @@ final class Misfit {
             ? Nearest.to(found.text(), literals(failure.expected()))
             : Optional.empty();
     return near.map(n -> finding.withHelp(Nearest.meant(n) + " " + likeThis).writing(n))
-        .orElseGet(() -> finding.withHelp(likeThis));
+        .orElseGet(
+            () -> splitsName(words, failure) ? joined(finding, words) : finding.withHelp(likeThis));
+  }
+
+  private static Finding joined(Finding finding, List<Word> words) {
+    String name = words.stream().skip(1).map(Word::text).collect(Collectors.joining("-"));
+    Span split = words.get(1).span().to(words.get(words.size() - 1).span());
+    return finding
+        .withHelp("A name is one word, its parts joined: `" + name + "`.")
+        .withMend(Mend.writing(split, name));
+  }
+
+  /** A declaration, and after it more words than one that could all be of a name. */
+  private static boolean splitsName(List<Word> words, Shape.Failure failure) {
+    return failure.at() == 2
+        && failure.expected().contains(END)
+        && Declaration.begunBy(new Line(words)).isPresent()
+        && words.get(1).is(WordKind.WORD)
+        && words.stream().skip(2).allMatch(w -> w.is(WordKind.WORD) || w.is(WordKind.NUMBER));
   }
 
   private static boolean splitsThousands(List<Word> words, int at) {

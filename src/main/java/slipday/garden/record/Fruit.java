@@ -1,6 +1,7 @@
 package slipday.garden.record;
 
 import java.util.Locale;
+import slipday.garden.Facts;
 
 /**
  * A flower pollinated by hand and tagged, and the fruit it becomes.
@@ -19,6 +20,11 @@ public record Fruit(
   /** Its tag in its season; case does not matter. */
   public Key key() {
     return new Key(year, tag.toLowerCase(Locale.ROOT));
+  }
+
+  /** The facts of the kind its flesh is of, its mother's. */
+  public Facts facts() {
+    return seedParent.stand().lot().line().facts();
   }
 
   /** What sets one fruit apart from all others, over the seasons. */

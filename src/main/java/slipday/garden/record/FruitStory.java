@@ -89,10 +89,6 @@ public record FruitStory(
   /** Days from pollination to ripe; a heat sum has no days of its own. */
   public static Optional<Reasoned<Range>> ripeAfter(Fruit fruit) {
     return fruit
-        .seedParent()
-        .stand()
-        .lot()
-        .line()
         .facts()
         .get(CropFacts.RIPE)
         .filter(r -> !r.value().heat())

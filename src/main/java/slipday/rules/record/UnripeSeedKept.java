@@ -54,14 +54,7 @@ public final class UnripeSeedKept implements Rule {
 
   /** Days from pollination to full seed, or to ripe where nothing tells of the seed. */
   private static Optional<Reasoned<Range>> days(Fruit fruit) {
-    return fruit
-        .seedParent()
-        .stand()
-        .lot()
-        .line()
-        .facts()
-        .get(CropFacts.SEED_RIPE)
-        .or(() -> FruitStory.ripeAfter(fruit));
+    return fruit.facts().get(CropFacts.SEED_RIPE).or(() -> FruitStory.ripeAfter(fruit));
   }
 
   private static void judge(Taking taking, Fact.Picked picked, Reporter reporter) {
