@@ -49,10 +49,15 @@ final class Loader {
   static Outcome<Loaded> load(FileTexts texts, PlanSource plan, Path path, boolean outsideAllowed) {
     Path root = plan.folder().toAbsolutePath().normalize();
     Path first = path.toAbsolutePath().normalize();
-    Loader loader = new Loader(texts, root, RecordBook.folder(first), outsideAllowed);
+    Loader loader = new Loader(texts, root, recordFolder(first), outsideAllowed);
     loader.take(plan.first(), first, root);
     Loaded loaded = new Loaded(List.copyOf(loader.files), List.copyOf(loader.each), loader.said);
     return new Outcome<>(loaded, loader.findings);
+  }
+
+  /** The folder the record of a plan lies in, beside it. */
+  static Path recordFolder(Path plan) {
+    return plan.resolveSibling("record");
   }
 
   private void take(Source source, Path path, Path folder) {

@@ -73,11 +73,7 @@ public final class RecordBook {
 
   /** The folder the record lies in, beside the plan. */
   public Path folder() {
-    return folder(plan);
-  }
-
-  static Path folder(Path plan) {
-    return plan.resolveSibling("record");
+    return Loader.recordFolder(plan);
   }
 
   private static final class New {

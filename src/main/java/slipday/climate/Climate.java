@@ -29,6 +29,7 @@ public final class Climate {
   private final SoilTemperature soil;
   private final ReadSoil readSoil;
   private final IdentityHashMap<WeatherYear, double[]> soilOfYears = new IdentityHashMap<>();
+  private final Optional<Reason> weatherReason;
   private final List<Reason> reasons;
 
   private Climate(SiteClimateInput input) {
@@ -45,6 +46,7 @@ public final class Climate {
     years.stream()
         .flatMap(y -> y.usable().stream())
         .forEach(y -> soilOfYears.put(y, soil.estimate(y.lows(), y.highs())));
+    this.weatherReason = years.map(Climate::weatherReason);
     this.reasons = reasonsOf();
   }
 
@@ -170,7 +172,7 @@ public final class Climate {
   }
 
   private void tellRecord(List<Reason> all) {
-    years.ifPresent(y -> tellWeather(y, all));
+    weatherReason.ifPresent(all::add);
     input.offset().ifPresent(o -> all.add(offsetReason(o, "day and night")));
     input.nightOffset().ifPresent(o -> all.add(offsetReason(o, "at night")));
   }
@@ -186,7 +188,7 @@ public final class Climate {
     return List.copyOf(all);
   }
 
-  private static void tellWeather(WeatherYears weather, List<Reason> all) {
+  private static Reason weatherReason(WeatherYears weather) {
     WeatherRecord record = weather.record();
     List<Reason> from = new ArrayList<>();
     weather.leftOut().forEach(y -> y.leftOut().map(Reason::weather).ifPresent(from::add));
@@ -229,7 +231,7 @@ public final class Climate {
             + ") and "
             + weather.leftOut().size()
             + " left out.";
-    all.add(new Reason(says, Basis.WEATHER, Optional.empty(), from));
+    return new Reason(says, Basis.WEATHER, Optional.empty(), from);
   }
 
   private static Reason offsetReason(Reasoned<Double> offset, String when) {

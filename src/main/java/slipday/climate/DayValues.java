@@ -13,6 +13,8 @@ final class DayValues {
 
   private final RowFindings findings;
   private int count;
+  private int first = Integer.MAX_VALUE;
+  private int last = Integer.MIN_VALUE;
   private int[] days = new int[1024];
   private boolean[] isHigh = new boolean[1024];
   private double[] values = new double[1024];
@@ -44,6 +46,8 @@ final class DayValues {
           "The day's value is left out; look at the figure and at the column's unit.");
       return;
     }
+    first = Math.min(first, epochDay);
+    last = Math.max(last, epochDay);
     if (count == days.length) {
       grow();
     }
@@ -67,10 +71,8 @@ final class DayValues {
     if (count == 0) {
       return Optional.empty();
     }
-    int first = Arrays.stream(days, 0, count).min().orElseThrow();
-    int last = Arrays.stream(days, 0, count).max().orElseThrow();
-    int[] lowAt = firstOfEachDay(false, first, last);
-    int[] highAt = firstOfEachDay(true, first, last);
+    int[] lowAt = firstOfEachDay(false);
+    int[] highAt = firstOfEachDay(true);
     double[] lows = new double[lowAt.length];
     double[] highs = new double[lowAt.length];
     boolean any = false;
@@ -88,7 +90,7 @@ final class DayValues {
   }
 
   /** For each day the index of its value, −1 where there is none. The first of a repeat stays. */
-  private int[] firstOfEachDay(boolean high, int first, int last) {
+  private int[] firstOfEachDay(boolean high) {
     int[] at = new int[last - first + 1];
     Arrays.fill(at, -1);
     for (int i = 0; i < count; i++) {

@@ -2,8 +2,8 @@ package slipday.climate;
 
 import java.time.LocalDate;
 import java.time.Year;
-import java.util.List;
 import java.util.Locale;
+import slipday.measure.Months;
 
 /**
  * The days of one season as 365 slots: 1 January to 31 December in the north, 1 July to 30 June in
@@ -18,20 +18,6 @@ public record SeasonAxis(Hemisphere hemisphere, int year) {
 
   private static final int FIRST_OF_JULY = 181;
   private static final int LEAP_DAY_OF_YEAR = 60;
-  private static final List<String> MONTHS =
-      List.of(
-          "January",
-          "February",
-          "March",
-          "April",
-          "May",
-          "June",
-          "July",
-          "August",
-          "September",
-          "October",
-          "November",
-          "December");
 
   public static SeasonAxis northern(int year) {
     return new SeasonAxis(Hemisphere.NORTH, year);
@@ -89,7 +75,7 @@ public record SeasonAxis(Hemisphere hemisphere, int year) {
   /** {@code 14 May}: a slot as a gardener says it. */
   public String dayText(double slot) {
     LocalDate date = dateOf((int) Math.round(slot));
-    return date.getDayOfMonth() + " " + MONTHS.get(date.getMonthValue() - 1);
+    return date.getDayOfMonth() + " " + Months.name(date.getMonthValue());
   }
 
   int slotOf(int month, int day) {

@@ -2,8 +2,8 @@ package slipday.climate;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Daily lows and highs of one place in °C, every day from the first to the last known one; a value
@@ -22,6 +22,7 @@ public final class WeatherRecord {
   private final long firstDay;
   private final double[] lows;
   private final double[] highs;
+  private final List<Gap> gaps;
   private final int droppedByQuality;
 
   /**
@@ -36,14 +37,26 @@ public final class WeatherRecord {
       double[] lows,
       double[] highs,
       int droppedByQuality) {
+    this(name, layout, first.toEpochDay(), lows.clone(), highs.clone(), droppedByQuality, null);
+  }
+
+  private WeatherRecord(
+      String name,
+      String layout,
+      long firstDay,
+      double[] lows,
+      double[] highs,
+      int droppedByQuality,
+      @Nullable List<Gap> gaps) {
     if (lows.length != highs.length || lows.length == 0) {
       throw new IllegalArgumentException(lows.length + " lows and " + highs.length + " highs");
     }
     this.name = name;
     this.layout = layout;
-    this.firstDay = first.toEpochDay();
-    this.lows = lows.clone();
-    this.highs = highs.clone();
+    this.firstDay = firstDay;
+    this.lows = lows;
+    this.highs = highs;
+    this.gaps = gaps == null ? gaps(firstDay, lows, highs) : gaps;
     this.droppedByQuality = droppedByQuality;
   }
 
@@ -98,10 +111,13 @@ public final class WeatherRecord {
 
   /** The highest high in °C; −∞ where no high is known. */
   double hottest() {
-    return Arrays.stream(highs)
-        .filter(h -> !Double.isNaN(h))
-        .max()
-        .orElse(Double.NEGATIVE_INFINITY);
+    double hottest = Double.NEGATIVE_INFINITY;
+    for (double high : highs) {
+      if (high > hottest) { // never of a missing one
+        hottest = high;
+      }
+    }
+    return hottest;
   }
 
   public int droppedByQuality() {
@@ -110,6 +126,10 @@ public final class WeatherRecord {
 
   /** Every run of days without a low or without a high, in order. */
   public List<Gap> gaps() {
+    return gaps;
+  }
+
+  private static List<Gap> gaps(long firstDay, double[] lows, double[] highs) {
     List<Gap> gaps = new ArrayList<>();
     int start = -1;
     for (int i = 0; i <= lows.length; i++) {
@@ -128,7 +148,11 @@ public final class WeatherRecord {
 
   /** Days without a low or without a high. */
   public int missingDays() {
-    return gaps().stream().mapToInt(Gap::days).sum();
+    int days = 0;
+    for (Gap gap : gaps) {
+      days += gap.days();
+    }
+    return days;
   }
 
   /** The record of a place that is warmer by so many °C, day and night; negative for colder. */
@@ -141,12 +165,13 @@ public final class WeatherRecord {
    * pocket has colder nights only. A low never rises above its high: it stops there.
    */
   public WeatherRecord shifted(double nights, double days) {
-    double[] high = Arrays.stream(highs).map(h -> h + days).toArray();
     double[] low = new double[lows.length];
+    double[] high = new double[lows.length];
     for (int i = 0; i < low.length; i++) {
       double shifted = lows[i] + nights;
+      high[i] = highs[i] + days;
       low[i] = shifted > high[i] ? high[i] : shifted;
     }
-    return new WeatherRecord(name, layout, first(), low, high, droppedByQuality);
+    return new WeatherRecord(name, layout, firstDay, low, high, droppedByQuality, gaps);
   }
 }

@@ -2,14 +2,12 @@ package slipday.language;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import slipday.measure.Months;
 
 /** Dates as they are written elsewhere, in figures alone, and what each may mean. */
 final class DateForms {
@@ -69,9 +67,7 @@ final class DateForms {
       LocalDate date = LocalDate.of(full, Integer.parseInt(month), Integer.parseInt(day));
       return Optional.of(
           year.isEmpty()
-              ? date.getDayOfMonth()
-                  + " "
-                  + Month.from(date).getDisplayName(TextStyle.FULL, Locale.ENGLISH)
+              ? date.getDayOfMonth() + " " + Months.name(date.getMonthValue())
               : date.toString());
     } catch (DateTimeException impossible) {
       return Optional.empty();

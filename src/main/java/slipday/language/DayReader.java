@@ -4,26 +4,17 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.MonthDay;
-import java.time.format.TextStyle;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import slipday.finding.Nearest;
+import slipday.measure.Months;
 import slipday.syntax.WordKind;
 
 /** Reads {@code 2026-05-14}, {@code 14 May} and {@code 14 May 2026}. */
 final class DayReader {
-  private static final List<String> MONTHS =
-      Arrays.stream(Month.values())
-          .map(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
-          .toList();
+  private static final List<String> MONTHS = Months.NAMES;
   private static final int SHORTEST_MONTH = 3;
-  private static final Pattern DAY = Pattern.compile("\\d{1,2}");
-  private static final Pattern YEAR = Pattern.compile("[12]\\d{3}");
-  private static final Pattern DAY_LIKE = Pattern.compile("\\d{1,2}(\\.|st|nd|rd|th|/\\d{1,2})");
 
   private final String name;
   private final Shape.Attempt attempt;
@@ -37,15 +28,34 @@ final class DayReader {
     if (attempt.is(at, WordKind.DATE)) {
       return fullDate(at, attempt.text(at));
     }
-    boolean dayNumber = attempt.is(at, WordKind.NUMBER) && DAY.matcher(attempt.text(at)).matches();
+    boolean dayNumber = attempt.is(at, WordKind.NUMBER) && isDayNumber(attempt.text(at));
     return dayNumber ? monthDay(at) : notADay(at);
+  }
+
+  private static boolean isDayNumber(String text) {
+    return text.length() <= 2 && isFigures(text);
+  }
+
+  private static boolean isYear(String text) {
+    return text.length() == 4
+        && isFigures(text)
+        && (text.charAt(0) == '1' || text.charAt(0) == '2');
+  }
+
+  private static boolean isFigures(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return !text.isEmpty();
   }
 
   private int notADay(int at) {
     String text = attempt.text(at);
-    if (month(text) != null || DAY_LIKE.matcher(text).matches()) {
+    if (month(text) != null || text.matches("\\d{1,2}(\\.|st|nd|rd|th|/\\d{1,2})")) {
       String next = attempt.text(at + 1);
-      boolean goesOn = month(next) != null || DAY.matcher(next).matches();
+      boolean goesOn = month(next) != null || isDayNumber(next);
       return mistaken(at, Mistakes.dateForm(goesOn ? text + " " + next : text));
     }
     Optional<Shape.Mistake> known =
@@ -84,7 +94,7 @@ final class DayReader {
       return keep(at, at + 2, monthDay, Optional.empty());
     }
     String year = attempt.text(at + 2);
-    if (!YEAR.matcher(year).matches()) {
+    if (!isYear(year)) {
       return attempt.mistaken(at + 2, () -> shortYear(year), "a year");
     }
     if (!monthDay.isValidYear(Integer.parseInt(year))) {

@@ -17,7 +17,9 @@ import slipday.source.Span;
  */
 final class PlainLines {
   private static final int FIRST_OTHER = 0x250;
+  private static final int FIRST_BEYOND_ASCII = 0x80;
   private static final char DEGREE = '\u00B0';
+  private static final char NO_BREAK_SPACE = '\u00A0';
 
   private static final byte OTHER = 0;
   private static final byte LETTER = 1;
@@ -75,16 +77,13 @@ final class PlainLines {
   }
 
   private static byte[] classes() {
-    byte[] classes = new byte[FIRST_OTHER];
-    for (char c = 0; c < FIRST_OTHER; c++) {
-      classes[c] = Character.isLetter(c) ? LETTER : OTHER;
-    }
+    byte[] classes = new byte[FIRST_BEYOND_ASCII];
+    Arrays.fill(classes, 'A', 'Z' + 1, LETTER);
+    Arrays.fill(classes, 'a', 'z' + 1, LETTER);
     Arrays.fill(classes, '0', '9' + 1, DIGIT);
-    classes[DEGREE] = LETTER;
     classes['_'] = JOINS;
     classes[' '] = SPACE;
     classes['\t'] = SPACE;
-    classes['\u00A0'] = SPACE;
     classes['\n'] = LINE_END;
     classes['\r'] = LINE_END;
     classes['"'] = QUOTE;
@@ -100,17 +99,17 @@ final class PlainLines {
   }
 
   private static byte classOf(char c) {
-    return c < FIRST_OTHER ? CLASSES[c] : classOfSign(c);
+    return c < FIRST_BEYOND_ASCII ? CLASSES[c] : classOfSign(c);
   }
 
   private static byte classOfSign(char c) {
     return switch (c) {
-      case '\u2009', '\u202F', '\uFEFF' -> SPACE;
+      case NO_BREAK_SPACE, '\u2009', '\u202F', '\uFEFF' -> SPACE;
       case '\u2013' -> DASH;
       case '\u2019' -> APOSTROPHE;
       case '\u201C', '\u201D', '\u201E' -> QUOTE;
       case '\u2212' -> SIGN;
-      default -> UNKNOWN;
+      default -> c >= FIRST_OTHER ? UNKNOWN : c == DEGREE || Character.isLetter(c) ? LETTER : OTHER;
     };
   }
 

@@ -2,7 +2,6 @@ package slipday.rules.record;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Pattern;
 import slipday.finding.Level;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.GardenRecord;
@@ -14,10 +13,10 @@ import slipday.season.Season;
 
 /** Among tags that end with a check character, one does not hold. */
 public final class TagCheckWrong implements Rule {
-  private static final Pattern CHECKED = Pattern.compile("\\d{1,6}[A-Z][0-9A-Z]");
-
   /** A single tag may hold by chance. */
   private static final int FEWEST = 2;
+
+  private static final int MOST_FIGURES = 6;
 
   @Override
   public String id() {
@@ -36,13 +35,36 @@ public final class TagCheckWrong implements Rule {
         record
             .every(Fruit.class)
             .filter(f -> f.year() == record.season())
-            .filter(f -> CHECKED.matcher(tag(f)).matches())
+            .filter(f -> isChecked(tag(f)))
             .toList();
     List<Fruit> wrong = like.stream().filter(f -> !CheckCharacter.MOD_37_36.holds(tag(f))).toList();
     int hold = like.size() - wrong.size();
     if (hold >= FEWEST && hold > wrong.size()) {
       wrong.forEach(f -> found(f, reporter));
     }
+  }
+
+  /** One to six figures, a letter, and a letter or a figure to check them. */
+  private static boolean isChecked(String tag) {
+    int letter = tag.length() - 2;
+    if (letter < 1 || letter > MOST_FIGURES || !isLetter(tag.charAt(letter))) {
+      return false;
+    }
+    char last = tag.charAt(letter + 1);
+    for (int i = 0; i < letter; i++) {
+      if (!isFigure(tag.charAt(i))) {
+        return false;
+      }
+    }
+    return isFigure(last) || isLetter(last);
+  }
+
+  private static boolean isFigure(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  private static boolean isLetter(char c) {
+    return c >= 'A' && c <= 'Z';
   }
 
   private static String tag(Fruit fruit) {
