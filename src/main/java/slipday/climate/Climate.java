@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import slipday.measure.Basis;
 import slipday.measure.Quantity;
 import slipday.measure.Reason;
@@ -47,6 +48,18 @@ public final class Climate {
         .flatMap(y -> y.usable().stream())
         .forEach(y -> soilOfYears.put(y, soil.estimate(y.lows(), y.highs())));
     this.weatherReason = years.map(Climate::weatherReason);
+    this.reasons = reasonsOf();
+  }
+
+  /** The same but for the soil, of which the gardener read nothing. */
+  private Climate(Climate read) {
+    this.input = read.input.unread();
+    this.years = read.years;
+    this.spring.putAll(read.spring);
+    this.autumn.putAll(read.autumn);
+    this.soil = SoilTemperature.unread();
+    this.readSoil = new ReadSoil(List.of(), axis());
+    usableYears().forEach(y -> soilOfYears.put(y, soil.estimate(y.lows(), y.highs())));
     this.reasons = reasonsOf();
   }
 
@@ -124,6 +137,23 @@ public final class Climate {
   /** The gardener's readings, of the season planned or of any before. */
   public List<SoilReading> soilReadings() {
     return input.soilReadings();
+  }
+
+  /** What is known without the gardener's own readings of the soil. */
+  public Climate unread() {
+    return new Climate(this);
+  }
+
+  /**
+   * °C that the soil of a day is at by the air alone, in the mean of the years, if there are any.
+   */
+  public OptionalDouble soilByAir(int slot) {
+    if (usableYears().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    WeatherYears weather = years.orElseThrow();
+    double at = SoilTemperature.ofAir(weather.meanLows(), weather.meanHighs(), slot);
+    return Double.isNaN(at) ? OptionalDouble.empty() : OptionalDouble.of(at);
   }
 
   /** °C that the garden is told to be warmer than a station. */

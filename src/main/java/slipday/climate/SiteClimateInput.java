@@ -61,4 +61,10 @@ public record SiteClimateInput(
         firstFrost,
         soilReadings);
   }
+
+  /** Without any reading of the soil. */
+  SiteClimateInput unread() {
+    return new SiteClimateInput(
+        place, zone, year, record, offset, nightOffset, lastFrost, firstFrost, List.of());
+  }
 }

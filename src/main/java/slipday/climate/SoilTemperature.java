@@ -70,7 +70,8 @@ public final class SoilTemperature {
     return soil;
   }
 
-  private static double ofAir(double[] lows, double[] highs, int slot) {
+  /** By the air alone, °C. */
+  static double ofAir(double[] lows, double[] highs, int slot) {
     double sum = 0;
     int weights = 0;
     for (int ago = 0; ago < DAYS && ago <= slot; ago++) {

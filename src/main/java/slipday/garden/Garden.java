@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import slipday.garden.record.Fact;
 import slipday.garden.record.GardenRecord;
+import slipday.measure.Units;
 
 /** A garden in a season, resolved: every name found, every unit fitting. */
 public record Garden(
@@ -24,6 +25,11 @@ public record Garden(
     List<Goal> goals,
     List<Allowance> allowances,
     GardenRecord record) {
+
+  /** The units its gardener is answered in. */
+  public Units units() {
+    return site.units();
+  }
 
   public Optional<Planting> planting(String name) {
     return plantings.stream().filter(p -> p.name().equals(name)).findFirst();

@@ -13,6 +13,7 @@ import slipday.language.Clause;
 import slipday.language.PlanClauses;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 
 /** The site, its beds, and the pollen of others. */
 final class PlaceResolver {
@@ -21,12 +22,14 @@ final class PlaceResolver {
 
   private final List<Finding> findings;
   private final CropResolver crops;
+  private final Units units;
   private final Names<Bed> beds;
   private final Names<Outsider> outsiders;
 
-  PlaceResolver(List<Finding> findings, CropResolver crops) {
+  PlaceResolver(List<Finding> findings, CropResolver crops, Units units) {
     this.findings = findings;
     this.crops = crops;
+    this.units = units;
     this.beds = new Names<>("bed", findings);
     this.outsiders = new Names<>("neighbour", findings);
   }
@@ -92,6 +95,7 @@ final class PlaceResolver {
                         Reason.byDefault(
                             "One person doing 10 flowers a morning, where the site says"
                                 + " nothing."))),
+            units,
             places));
   }
 

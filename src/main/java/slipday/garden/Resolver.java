@@ -20,6 +20,7 @@ import slipday.language.BoundFile;
 import slipday.language.Declaration;
 import slipday.language.PlanClauses;
 import slipday.language.RecordClauses;
+import slipday.language.UnitsUsed;
 import slipday.language.Value;
 
 /** From blocks of text to the garden: every name found, every unit understood, nothing guessed. */
@@ -83,7 +84,7 @@ public final class Resolver {
   private Outcome<Optional<Garden>> run(BiConsumer<SeasonYear, Site> found) {
     CropResolver crops = cropResolver();
     Optional<SeasonYear> season = season();
-    PlaceResolver places = new PlaceResolver(findings, crops);
+    PlaceResolver places = new PlaceResolver(findings, crops, UnitsUsed.in(said));
     Optional<Site> site = only(Declaration.SITE).flatMap(places::site);
     season.ifPresent(s -> site.ifPresent(p -> found.accept(s, p)));
     of(Declaration.BED).forEach(places::bed);

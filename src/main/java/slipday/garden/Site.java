@@ -7,9 +7,14 @@ import java.util.Optional;
 import slipday.language.Value;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 import slipday.source.Span;
 
-/** Where the garden lies and what is known of its weather. */
+/**
+ * Where the garden lies and what is known of its weather.
+ *
+ * @param units those its gardener is answered in
+ */
 public record Site(
     String name,
     String title,
@@ -23,6 +28,7 @@ public record Site(
     List<Reasoned<SoilReading>> soil,
     Optional<Reasoned<Integer>> morningsAWeek,
     Reasoned<Hands> hands,
+    Units units,
     Places places)
     implements Named {
 

@@ -75,6 +75,13 @@ public final class Bound {
     return found;
   }
 
+  /** Does something with every value. */
+  public void each(Consumer<Value> what) {
+    for (int i = 0; i < size; i++) {
+      what.accept(value(i));
+    }
+  }
+
   /** Does something with every value under one name. */
   public void each(String name, Consumer<Value> what) {
     for (int i = 0; i < size; i++) {

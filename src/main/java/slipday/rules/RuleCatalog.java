@@ -36,6 +36,7 @@ import slipday.rules.record.SeedFromUnmarkedFruit;
 import slipday.rules.record.SeedOfOffType;
 import slipday.rules.record.SelfOrCross;
 import slipday.rules.record.TagCheckWrong;
+import slipday.rules.record.UnlikelyFigure;
 import slipday.rules.record.UnripeSeedKept;
 import slipday.rules.seed.BiennialSeed;
 import slipday.rules.seed.DoubtfulParent;
@@ -56,6 +57,7 @@ import slipday.rules.weather.ImpossibleSeason;
 import slipday.rules.weather.NightsTooCold;
 import slipday.rules.weather.SeedNotRipe;
 import slipday.rules.weather.ShortDayFlowering;
+import slipday.rules.weather.SoilReadingMovesDates;
 import slipday.rules.weather.SoilTooCold;
 import slipday.rules.weather.SunNeverSets;
 import slipday.rules.weather.ToldInVain;
@@ -111,6 +113,7 @@ public final class RuleCatalog {
           new SeedTooOld(),
           new SelfOrCross(),
           new SelfingHarms(),
+          new SoilReadingMovesDates(),
           new SoilTooCold(),
           new SunNeverSets(),
           new TagCheckWrong(),
@@ -118,6 +121,7 @@ public final class RuleCatalog {
           new TooFewFlowers(),
           new TooFewPlants(),
           new TooFewSeeds(),
+          new UnlikelyFigure(),
           new UnmarkedFruitCrossed(),
           new UnripeSeedKept());
 

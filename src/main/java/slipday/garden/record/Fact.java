@@ -91,8 +91,13 @@ public sealed interface Fact
 
   record Tasted(At at, Subject subject, boolean bitter) implements Fact {}
 
-  /** Seed of a tagged fruit, or of unmarked fruit of a stand. */
-  record Saved(At at, Subject from, Optional<Integer> seeds, Lot lot) implements Fact {}
+  /**
+   * Seed of a tagged fruit, or of unmarked fruit of a stand.
+   *
+   * @param counted where the number of seeds stands
+   */
+  record Saved(At at, Subject from, Optional<Integer> seeds, Optional<Span> counted, Lot lot)
+      implements Fact {}
 
   record Dried(At at, Lot lot) implements Fact {}
 

@@ -200,7 +200,9 @@ final class FactReader {
         bound.has("brix") ? Optional.of(bound.base("brix")) : Optional.empty(),
         count(entry, "fruits").orElse(1),
         bound.names("fault").stream().map(Value.Name::text).toList(),
-        List.copyOf(read));
+        List.copyOf(read),
+        bound.find("mass").map(Value.Amount.class::cast),
+        bound.find("brix").map(Value.Amount.class::cast));
   }
 
   private Optional<Double> kilograms(Bound bound) {
@@ -232,7 +234,14 @@ final class FactReader {
                     s ->
                         subjects
                             .lot(e.bound().name("lot"))
-                            .map(l -> new Fact.Saved(at(e), s, count(e, "seeds"), l))));
+                            .map(
+                                l ->
+                                    new Fact.Saved(
+                                        at(e),
+                                        s,
+                                        count(e, "seeds"),
+                                        e.bound().find("seeds").map(Value::span),
+                                        l))));
     lot(RecordClauses.DRIED, (e, l) -> new Fact.Dried(at(e), l));
     lot(RecordClauses.COUNTED, (e, l) -> new Fact.Counted(at(e), l, e.bound().count("seeds")));
     lot(

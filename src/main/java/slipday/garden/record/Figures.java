@@ -2,6 +2,7 @@ package slipday.garden.record;
 
 import java.util.List;
 import java.util.Optional;
+import slipday.language.Value;
 import slipday.measure.Unit;
 import slipday.source.Span;
 
@@ -10,13 +11,17 @@ import slipday.source.Span;
  *
  * @param kilograms net of the container
  * @param fruits how many were weighed together, 1 where nothing is said
+ * @param mass as it was written, with the container where one is taken off
+ * @param sweetness as it was written
  */
 public record Figures(
     Optional<Double> kilograms,
     Optional<Double> brix,
     int fruits,
     List<String> faults,
-    List<Trait> traits) {
+    List<Trait> traits,
+    Optional<Value.Amount> mass,
+    Optional<Value.Amount> sweetness) {
 
   /**
    * A figure for a trait.
@@ -26,8 +31,4 @@ public record Figures(
    */
   public record Trait(
       String name, double value, Optional<Unit> unit, Optional<Double> outOf, Span span) {}
-
-  static Figures none() {
-    return new Figures(Optional.empty(), Optional.empty(), 1, List.of(), List.of());
-  }
 }
