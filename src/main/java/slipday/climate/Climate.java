@@ -60,6 +60,7 @@ public final class Climate {
     this.soil = SoilTemperature.unread();
     this.readSoil = new ReadSoil(List.of(), axis());
     usableYears().forEach(y -> soilOfYears.put(y, soil.estimate(y.lows(), y.highs())));
+    this.weatherReason = read.weatherReason;
     this.reasons = reasonsOf();
   }
 

@@ -38,11 +38,13 @@ public record Planting(
   /**
    * A tunnel or fleece.
    *
-   * @param days from planting out
+   * @param days from planting out, or from sowing in place
+   * @param saidFromSowing whether the plan says the latter
    * @param warmer °C the air under it is warmer
    * @param guardsTo °C outside down to which plants under it are safe, if told
    */
-  public record Cover(String what, double days, double warmer, Optional<Double> guardsTo) {}
+  public record Cover(
+      String what, double days, boolean saidFromSowing, double warmer, Optional<Double> guardsTo) {}
 
   /** Hand pollination within the planting. */
   public record HandPollination(boolean self, int fruits, Optional<Integer> fromPlants) {}

@@ -196,6 +196,7 @@ final class PlantingResolver {
     return new Planting.Cover(
         b.name("what").text(),
         b.base("time"),
+        b.choice("from").equals("sowing"),
         b.difference("warmth"),
         b.has("temperature") ? Optional.of(b.base("temperature")) : Optional.empty());
   }

@@ -258,9 +258,11 @@ public final class PlanClauses {
   public static final Clause COVER =
       once(
           in(GROW),
-          "cover: <phrase:what>, <time> from planting out, air <warmth> warmer[, guards to"
-              + " <temperature>]",
-          "A tunnel or fleece: for how long, how much it warms, and down to which frost it guards.",
+          "cover: <phrase:what>, <time> from (from: planting out | sowing), air <warmth> warmer[,"
+              + " guards to <temperature>]",
+          "A tunnel or fleece: for how long, how much it warms, and down to which frost it guards."
+              + " What is sown in place is under it from its sowing, whichever is written; what is"
+              + " raised indoors, from planting out.",
           "cover tunnel, 4 weeks from planting out, air 2 C warmer, guards to -2 C");
   public static final Clause FLOWERS =
       once(

@@ -83,6 +83,19 @@ public final class ScheduleText {
     p.events().forEach(e -> event(p, e, grid));
     out.append(grid.text("  "));
     chosen(p, out);
+    p.cover()
+        .ifPresent(
+            c ->
+                out.append(
+                    Lines.hung(
+                        "  ",
+                        "Under the "
+                            + c.what()
+                            + " from "
+                            + days.day(c.from())
+                            + " to "
+                            + days.day(c.off())
+                            + ".")));
     if (!p.flowersThisSeason()) {
       out.append(Lines.hung("  ", "It flowers and bears seed in its second year."));
     }

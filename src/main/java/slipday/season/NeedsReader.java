@@ -61,7 +61,7 @@ final class NeedsReader {
         indoorCelsius,
         emergence(),
         soilWarmer(indoors),
-        cover().map(Planting.Cover::days).orElse(0.0),
+        cover(indoors).map(Planting.Cover::days).orElse(0.0),
         planting.cover().map(c -> c.value().warmer()).orElse(0.0),
         planting.cover().flatMap(c -> c.value().guardsTo()),
         indoors ? spread(CropFacts.STANDS_STILL, Event.FIRST_FRUITING, 0)[1] : 0,
@@ -106,9 +106,22 @@ final class NeedsReader {
   }
 
   /** Without weather years a cover does nothing but guard against frost. */
-  private Optional<Planting.Cover> cover() {
-    boolean counts = weather || planting.cover().flatMap(c -> c.value().guardsTo()).isPresent();
-    return counts ? note(Event.PLANT_OUT, planting.cover()) : Optional.empty();
+  private Optional<Planting.Cover> cover(boolean indoors) {
+    Optional<Reasoned<Planting.Cover>> cover = planting.cover();
+    if (cover.isEmpty() || !(weather || cover.get().value().guardsTo().isPresent())) {
+      return Optional.empty();
+    }
+    Planting.Cover c = cover.get().value();
+    because(
+        Event.PLANT_OUT,
+        Reason.derived(
+            "Under the "
+                + c.what()
+                + " for "
+                + Math.round(c.days())
+                + (indoors ? " days from planting out" : " days from sowing in place"),
+            cover.get().reason()));
+    return Optional.of(c);
   }
 
   private double killedAt() {

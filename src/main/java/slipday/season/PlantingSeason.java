@@ -41,6 +41,22 @@ public record PlantingSeason(
     return planting.name();
   }
 
+  /**
+   * How long a tunnel or fleece lies over it.
+   *
+   * @param from the day it goes on: with the plants, or with seed that is sown in place
+   * @param off the day it comes off
+   */
+  public record Covered(String what, LocalDate from, LocalDate off) {}
+
+  public Optional<Covered> covered() {
+    LocalDate from = choice.date();
+    return planting
+        .cover()
+        .map(Reasoned::value)
+        .map(c -> new Covered(c.what(), from, from.plusDays(Math.round(c.days()))));
+  }
+
   public boolean flowers() {
     return dates.containsKey(Event.FIRST_FRUITING);
   }

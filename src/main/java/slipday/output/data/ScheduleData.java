@@ -1,5 +1,6 @@
 package slipday.output.data;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +17,7 @@ public record ScheduleData(
    * @param sureOfFlowers false where it waits for short days: nothing is then certain from its
    *     flowers on
    * @param flowersThisSeason false for a biennial in its first year
+   * @param cover the tunnel or fleece over it
    */
   public record PlantingDates(
       String name,
@@ -29,6 +31,7 @@ public record ScheduleData(
       boolean sureOfFlowers,
       boolean flowersThisSeason,
       ChosenData chosen,
+      Optional<CoverData> cover,
       List<EventData> events) {
     static PlantingDates of(PlantingSeason p) {
       return new PlantingDates(
@@ -43,11 +46,20 @@ public record ScheduleData(
           p.sureOfFlowers(),
           p.flowers(),
           ChosenData.of(p.choice(), p.indoors()),
+          p.covered().map(c -> new CoverData(c.what(), c.from(), c.off())),
           p.dates().entrySet().stream()
               .map(e -> EventData.of(p.planting(), e.getKey(), e.getValue().value()))
               .toList());
     }
   }
+
+  /**
+   * A tunnel or fleece over a planting.
+   *
+   * @param from the day it goes on: with the plants, or with seed that is sown in place
+   * @param off the day it comes off
+   */
+  public record CoverData(String what, LocalDate from, LocalDate off) {}
 
   /**
    * @param names the plantings wanted; empty for all

@@ -1,7 +1,6 @@
 package slipday.rules.weather;
 
 import java.util.HashSet;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import slipday.climate.Climate;
@@ -14,7 +13,6 @@ import slipday.garden.FactKey;
 import slipday.garden.Planting;
 import slipday.garden.Site;
 import slipday.language.PlanClauses;
-import slipday.measure.Quantity;
 import slipday.measure.Reasoned;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
@@ -26,7 +24,7 @@ import slipday.source.Span;
  * Something the plan tells of its weather, or does about it, that the dates can't be made to feel.
  */
 public final class ToldInVain implements Rule {
-  private static final String RECORD = "Name a weather record, and it counts.";
+  static final String RECORD = "Name a weather record, and it counts.";
 
   @Override
   public String id() {
@@ -46,6 +44,7 @@ public final class ToldInVain implements Rule {
   @Override
   public void check(Season season, Reporter reporter) {
     Site site = season.garden().site();
+    season.plantings().forEach(p -> CoverInVain.fromSowing(p, reporter));
     if (!season.climate().usableYears().isEmpty()) {
       Stream.of(PlanClauses.LAST_FROST, PlanClauses.FIRST_FROST)
           .flatMap(c -> site.places().find(c).stream())
@@ -61,7 +60,7 @@ public final class ToldInVain implements Rule {
       if (!soilKnown) {
         planting.places().find(PlanClauses.MULCH).ifPresent(s -> mulch(planting, s, reporter));
       }
-      planting.cover().ifPresent(c -> cover(planting, c.value(), reporter));
+      planting.cover().ifPresent(c -> CoverInVain.withoutRecord(planting, c.value(), reporter));
       own(planting, soilKnown).filter(told::add).forEach(span -> ownFact(planting, span, reporter));
     }
   }
@@ -146,23 +145,6 @@ public final class ToldInVain implements Rule {
             "Tell the site what soil you read, such as `"
                 + PlanClauses.SOIL_READING.example()
                 + "`. "
-                + RECORD);
-  }
-
-  private static void cover(Planting planting, Planting.Cover cover, Reporter reporter) {
-    Span span = planting.places().find(PlanClauses.COVER).orElse(planting.span());
-    Optional<Double> guards = cover.guardsTo();
-    String says =
-        guards.isPresent()
-            ? "Of this cover only the frost it guards against counts, not that the air under it is "
-                + Quantity.plain(cover.warmer())
-                + " C warmer: without a weather record plants grow in calendar days."
-            : "This cover moves no date: it names no frost that it guards against, and without a"
-                + " weather record plants grow in calendar days.";
-    reporter
-        .mild(planting, span, says)
-        .help(
-            (guards.isPresent() ? "" : "Add what it guards against, such as `guards to -2 C`. ")
                 + RECORD);
   }
 

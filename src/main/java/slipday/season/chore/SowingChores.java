@@ -63,6 +63,7 @@ final class SowingChores {
       draft.says(
           degrees(CropFacts.SOW_AT, "The soil wants %s or more at sowing depth; measure it."));
       draft.says(open());
+      draft.says(covered());
     }
     draft.says("Label every pot or row at once with the lot's name and the day.");
     return on(Event.SOW, draft);
@@ -114,19 +115,21 @@ final class SowingChores {
             .says(degrees(CropFacts.SET_OUT_AT, "The soil wants %s or more; measure it first."))
             .says(degrees(CropFacts.NIGHTS, "The nights want %s or more."))
             .says(open())
-            .says(
-                planting
-                    .cover()
-                    .map(Reasoned::value)
-                    .map(
-                        c ->
-                            "Put the "
-                                + c.what()
-                                + " on the same day; it comes off after "
-                                + Math.round(c.days())
-                                + " days, and before the first flower that the bees are to visit."))
+            .says(covered())
             .says("Give every plant a stake with its number.");
     return on(Event.PLANT_OUT, draft);
+  }
+
+  private Optional<String> covered() {
+    return season
+        .covered()
+        .map(
+            c ->
+                "Put the "
+                    + c.what()
+                    + " on the same day; it comes off on "
+                    + Words.day(c.off())
+                    + ", and before the first flower that the bees are to visit.");
   }
 
   private Optional<String> howManyPlants() {

@@ -12,6 +12,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Which chores a planting has, and what they say. */
 class ChoresTest {
@@ -51,6 +53,25 @@ class ChoresTest {
         .contains(ChoreKind.SOW)
         .doesNotContain(ChoreKind.HARDEN_OFF, ChoreKind.PLANT_OUT, ChoreKind.POT_ON);
     assertThat(one(book, ChoreKind.SOW).title()).isEqualTo("Sow pip in long-bed");
+  }
+
+  /** Sown in place, it is under its cover from that day, whichever word the plan has. */
+  @ParameterizedTest
+  @CsvSource({
+    "outdoors, sowing, SOW",
+    "outdoors, planting out, SOW",
+    "indoors, planting out, PLANT_OUT",
+  })
+  void aCoverGoesOnWithThePlantsAndComesOffOnItsDay(String start, String from, ChoreKind kind) {
+    ChoreBook book =
+        north(
+            lot("pip", "butternut")
+                + "  start %s\n  plant out on 1 June\n".formatted(start)
+                + "  cover fleece, 4 weeks from %s, air 1 C warmer\n".formatted(from));
+    Chore chore = one(book, kind);
+    assertThat(chore.time().lastDay()).hasToString("2026-06-01");
+    assertThat(chore.description())
+        .anyMatch(d -> d.startsWith("Put the fleece on the same day; it comes off on 29 June,"));
   }
 
   /** As corn is bred by hand: bags on shoots and tassels (common practice, no source). */
