@@ -21,6 +21,9 @@ final class CropParts {
   private static final List<String> BEFORE_SPECIES =
       List.of("of ", "crosses with ", "emerges like ");
 
+  /** The same before another word for the crop. */
+  private static final String BEFORE_WORD = "also called ";
+
   private static final String BEFORE_SOURCE = " says ";
   private static final String BITTER = "bitter";
 
@@ -55,7 +58,7 @@ final class CropParts {
     }
   }
 
-  /** Whether something is declared under a name. */
+  /** Whether something is declared under a name, or called by it. */
   boolean has(String name) {
     return byName.containsKey(name);
   }
@@ -74,7 +77,7 @@ final class CropParts {
       if (!empty && first == start) {
         open = new Part(word(text, text.indexOf(' ', start)), file, start);
         parts.add(open);
-        byName.computeIfAbsent(open.name, n -> new ArrayList<>(1)).add(open);
+        name(open.name, open);
       } else if (!empty && open != null) {
         look(text, first, end, open);
       }
@@ -84,7 +87,15 @@ final class CropParts {
     }
   }
 
-  private static void look(String text, int first, int end, Part part) {
+  private void name(String name, Part part) {
+    byName.computeIfAbsent(name, n -> new ArrayList<>(1)).add(part);
+  }
+
+  private void look(String text, int first, int end, Part part) {
+    if (text.startsWith(BEFORE_WORD, first)) {
+      name(word(text, first + BEFORE_WORD.length()), part);
+      return;
+    }
     for (String before : BEFORE_SPECIES) {
       if (text.startsWith(before, first)) {
         part.needs.add(word(text, first + before.length()));

@@ -56,6 +56,8 @@ final class CheckCommand {
 
   private static String text(List<Finding> findings, boolean allowed, PlanInput plan) {
     List<Finding> shown = findings.stream().filter(f -> allowed || f.allowed().isEmpty()).toList();
-    return new FindingsText(plan.ink()).text(shown) + FindingsText.count(findings);
+    return new FindingsText(plan.ink()).text(shown)
+        + FindingsText.errorsAmong(shown)
+        + FindingsText.count(findings);
   }
 }

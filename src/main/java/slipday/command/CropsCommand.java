@@ -2,12 +2,9 @@ package slipday.command;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import slipday.app.BuiltInCrops;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
-import slipday.finding.Nearest;
 import slipday.finding.Outcome;
 import slipday.garden.CropBook;
 import slipday.output.CropsText;
@@ -61,12 +58,8 @@ final class CropsCommand {
   private static CropsData facts(Optional<String> plan, CropBook book, String name) {
     return CropsData.facts(plan, book, name)
         .orElseThrow(
-            () -> {
-              Set<String> known = new TreeSet<>(book.crops().keySet());
-              known.addAll(book.species().keySet());
-              return new CommandFailure(
-                  "There is no crop or species `" + name + "`.", Nearest.help(name, known, "crop"));
-            });
+            () ->
+                new CommandFailure("There is no crop or species `" + name + "`.", book.help(name)));
   }
 
   /** The crops of the plan; where it has mistakes, they are told. */

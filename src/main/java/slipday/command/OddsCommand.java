@@ -4,13 +4,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import slipday.app.BuiltInCrops;
-import slipday.finding.Nearest;
+import slipday.garden.Crop;
 import slipday.garden.CropBook;
 import slipday.garden.CropFacts;
 import slipday.garden.Facts;
+import slipday.garden.Species;
 import slipday.genetics.Selfing;
 import slipday.odds.Fixing;
 import slipday.odds.HowMany;
@@ -244,16 +243,12 @@ final class OddsCommand {
 
   private static Facts facts(String name) {
     CropBook book = BuiltInCrops.book();
-    if (book.crops().containsKey(name)) {
-      return book.crops().get(name).facts();
-    }
-    if (book.species().containsKey(name)) {
-      return book.species().get(name).facts();
-    }
-    Set<String> known = new TreeSet<>(book.crops().keySet());
-    known.addAll(book.species().keySet());
-    return Numbers.fail(
-        "There is no crop or species `" + name + "`.", Nearest.help(name, known, "crop"));
+    Optional<Facts> facts =
+        book.crop(name)
+            .map(Crop::facts)
+            .or(() -> Optional.ofNullable(book.species().get(name)).map(Species::facts));
+    return facts.orElseGet(
+        () -> Numbers.fail("There is no crop or species `" + name + "`.", book.help(name)));
   }
 
   private static Reckoning fixed(Args args) {

@@ -16,6 +16,7 @@ import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import slipday.garden.Crop;
 import slipday.garden.CropBook;
+import slipday.garden.OtherName;
 import slipday.garden.Species;
 import slipday.language.Clause;
 import slipday.language.Clauses;
@@ -191,6 +192,11 @@ final class Completions {
 
   private void crop(Crop crop) {
     add(crop.name(), CompletionItemKind.Class, "crop, " + crop.species().latin(), "", "");
+    for (OtherName other : crop.otherNames()) {
+      if (other.alone()) {
+        add(other.word(), CompletionItemKind.Class, "another word for " + crop.name(), "", "");
+      }
+    }
   }
 
   private void species(Species species) {

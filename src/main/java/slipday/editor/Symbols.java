@@ -18,6 +18,7 @@ import slipday.language.Clause;
 import slipday.language.Declaration;
 import slipday.language.Entry;
 import slipday.language.Kind;
+import slipday.language.KindClauses;
 import slipday.language.RecordClauses;
 import slipday.language.Shape;
 import slipday.language.Value;
@@ -111,7 +112,11 @@ final class Symbols {
   }
 
   private void clause(BoundClause clause) {
-    used(clause.clause().shape(), clause.bound(), 0);
+    if (clause.clause().equals(KindClauses.ALSO_CALLED)) {
+      add(Group.CROP, clause.bound().name("word"), 0, true);
+    } else {
+      used(clause.clause().shape(), clause.bound(), 0);
+    }
   }
 
   private void entry(Entry entry) {

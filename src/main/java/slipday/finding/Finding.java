@@ -236,10 +236,7 @@ public record Finding(
 
   /** The same, naming the command that lists all of them where none is like it. */
   public Finding nearest(String word, Collection<String> known, String kind, String command) {
-    Finding helped = nearest(word, known, kind);
-    return helped.help().startsWith("Known")
-        ? helped.withHelp(helped.help() + " `" + command + "` lists them all.")
-        : helped;
+    return meant(Nearest.to(word, known), () -> Nearest.listed(word, known, kind, command));
   }
 
   private static <T> List<T> append(List<T> list, T last) {

@@ -58,6 +58,12 @@ public final class Nearest {
     return holding.isEmpty() ? listed(known, kind) : meant(holding);
   }
 
+  /** The same, naming the command that lists all of them where none is like the word. */
+  public static String listed(String word, Collection<String> known, String kind, String command) {
+    String help = listed(word, known, kind);
+    return help.startsWith("Known") ? help + " `" + command + "` lists them all." : help;
+  }
+
   private static List<String> holding(String word, Collection<String> known) {
     String lower = word.toLowerCase(Locale.ROOT);
     return lower.length() < SHORTEST_PART

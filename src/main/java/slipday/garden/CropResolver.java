@@ -8,9 +8,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.language.Block;
+import slipday.language.Bound;
 import slipday.language.BoundClause;
 import slipday.language.CropClauses;
-import slipday.language.PlanClauses;
+import slipday.language.KindClauses;
 import slipday.language.Says;
 import slipday.language.Value;
 
@@ -23,6 +24,7 @@ final class CropResolver {
   private final Map<String, String> sources = new HashMap<>();
   private final Names<Species> species;
   private final Names<Crop> crops;
+  private final CropWords words;
 
   CropResolver(
       List<Finding> findings, Stream<Block> sources, Stream<Block> species, Stream<Block> crops) {
@@ -35,6 +37,8 @@ final class CropResolver {
     speciesBlocks.forEach(this::species);
     speciesBlocks.forEach(this::checkSpeciesNames);
     crops.forEach(this::crop);
+    words = new CropWords(this.crops.map());
+    words.check(findings);
   }
 
   Names<Species> species() {
@@ -45,22 +49,15 @@ final class CropResolver {
     return crops;
   }
 
-  /** The crop a name means; a species' name, and one that nothing is like, is told more of. */
+  /** The crop a name means, or another word for it; where none does, more is told. */
   Optional<Crop> need(Value.Name name) {
-    return crops.need(name, unknown -> helped(unknown, name.text()));
-  }
-
-  private Finding helped(Finding unknown, String name) {
-    List<String> its =
-        crops.map().values().stream()
-            .filter(c -> c.species().name().equalsIgnoreCase(name))
-            .map(c -> "`" + c.name() + "`")
-            .toList();
-    if (!its.isEmpty()) {
-      return unknown.withHelp(
-          "`" + name + "` is a species; its crops are " + String.join(", ", its) + ".");
-    }
-    return unknown.nearest(name, crops.map().keySet(), "crop", "slipday crops");
+    Optional<Crop> meant =
+        crops.find(name.text()).isEmpty() && !crops.isSpoilt(name.text())
+            ? words.alone(name.text())
+            : Optional.empty();
+    return meant.isPresent()
+        ? meant
+        : crops.need(name, unknown -> words.helped(unknown, name.text()));
   }
 
   CropBook book() {
@@ -108,29 +105,65 @@ final class CropResolver {
     }
     String name = block.head().get().name("name").text();
     Optional<Crop> earlier = crops.find(name);
-    Optional<BoundClause> of = block.find(PlanClauses.OF);
+    Optional<BoundClause> of = block.find(KindClauses.OF);
     if (of.isEmpty() && earlier.isEmpty()) {
       if (!block.damaged()) {
-        findings.add(
-            Finding.error(
-                    "clause-missing",
-                    block.span(),
-                    "Crop `" + name + "` does not say of which species it is.")
-                .withHelp("Add a line `of SPECIES`; `slipday crops` lists them."));
+        findings.add(ofNoSpecies(block, name));
       }
+      stated(block, name);
       crops.addSpoilt(block, "name");
       return;
     }
     Optional<Species> kind =
-        of.isPresent() ? species.need(of.get().bound().name("parent")) : earlier.map(Crop::species);
+        of.isPresent()
+            ? species.need(of.get().bound().name("species"))
+            : earlier.map(Crop::species);
+    List<StatedFact> stated = stated(block, "crop " + name);
     if (kind.isEmpty()) {
       crops.addSpoilt(block, "name");
       return;
     }
     Facts parent = earlier.map(Crop::facts).orElse(kind.get().facts());
     Crop made =
-        new Crop(name, kind.get(), Facts.of(stated(block, "crop " + name), parent), block.span());
+        new Crop(
+            name, otherNames(block, earlier), kind.get(), Facts.of(stated, parent), block.span());
     keep(crops, made, earlier.isPresent(), block);
+  }
+
+  private Finding ofNoSpecies(Block block, String name) {
+    Finding finding =
+        Finding.error(
+            "clause-missing",
+            block.span(),
+            "Crop `" + name + "` does not say of which species it is.");
+    return new CropWords(crops.map())
+        .alone(name)
+        .map(
+            crop ->
+                finding.withHelp(
+                    "It is another word for `"
+                        + crop.name()
+                        + "`: to say a fact of that anew, write `crop "
+                        + crop.name()
+                        + "`. A crop of your own wants a line `of SPECIES`."))
+        .orElseGet(() -> finding.withHelp("Add a line `of SPECIES`; `slipday crops` lists them."));
+  }
+
+  /** What else a crop is called, by this block and by those before it. */
+  private static List<OtherName> otherNames(Block block, Optional<Crop> earlier) {
+    List<OtherName> names = new ArrayList<>();
+    earlier.ifPresent(crop -> names.addAll(crop.otherNames()));
+    block.every(KindClauses.ALSO_CALLED).forEach(c -> names.add(otherName(c)));
+    return names;
+  }
+
+  private static OtherName otherName(BoundClause clause) {
+    Bound bound = clause.bound();
+    return new OtherName(
+        bound.name("word").text(),
+        !bound.has("how"),
+        bound.has("where") ? bound.words("where") : "",
+        clause.span());
   }
 
   /** The facts a block states, each with where it is from. */

@@ -27,12 +27,13 @@ final class GoalResolver {
   /**
    * @param traits that can be aimed at
    */
-  GoalResolver(List<Finding> findings, Names<Line> lines, KnownTraits traits) {
+  GoalResolver(
+      List<Finding> findings, Names<Line> lines, Names<Species> species, KnownTraits traits) {
     this.findings = findings;
     this.lines = lines;
     this.goals = new Names<>("goal", findings);
     this.aims = new AimReader(findings, traits);
-    this.inheritance = new InheritanceReader(findings, traits);
+    this.inheritance = new InheritanceReader(findings, species, traits);
     this.correlations = new CorrelationReader(findings, traits);
   }
 
@@ -45,18 +46,25 @@ final class GoalResolver {
       return;
     }
     Optional<Line> line = lines.need(block.head().get().name("line"));
+    // What it says is looked up all the same where there is no such line.
+    List<Goal.Aim> aimed = aims.aims(block);
+    List<Goal.Refusal> refused = refusals(block);
+    List<Goal.Inheritance> inherited = inheritance.heritabilities(block, line);
+    List<Goal.Correlation> genetic = correlations.read(block, GoalClauses.CORRELATION);
+    List<Goal.Correlation> environmental =
+        correlations.read(block, GoalClauses.ENVIRONMENTAL_CORRELATION);
     if (line.isEmpty()) {
       return;
     }
     goals.add(
         new Goal(
             line.get(),
-            aims.aims(block),
-            refusals(block),
+            aimed,
+            refused,
             block.find(PlanClauses.PARENTS).map(c -> c.bound().count("count")),
-            inheritance.heritabilities(block, line.get()),
-            correlations.read(block, GoalClauses.CORRELATION),
-            correlations.read(block, GoalClauses.ENVIRONMENTAL_CORRELATION),
+            inherited,
+            genetic,
+            environmental,
             weighing(block),
             new Places(block)));
   }

@@ -19,14 +19,19 @@ import slipday.source.Span;
 /** What a goal says of how its traits are inherited. */
 final class InheritanceReader {
   private final List<Finding> findings;
+  private final Names<Species> species;
   private final TraitNames names;
 
-  InheritanceReader(List<Finding> findings, KnownTraits traits) {
+  InheritanceReader(List<Finding> findings, Names<Species> species, KnownTraits traits) {
     this.findings = findings;
+    this.species = species;
     this.names = new TraitNames(findings, traits);
   }
 
-  List<Goal.Inheritance> heritabilities(Block block, Line line) {
+  /**
+   * @param line the goal is of; empty where there is none
+   */
+  List<Goal.Inheritance> heritabilities(Block block, Optional<Line> line) {
     Map<String, Span> first = new HashMap<>();
     List<Goal.Inheritance> read = new ArrayList<>();
     for (BoundClause clause : block.every(GoalClauses.HERITABILITY).toList()) {
@@ -40,18 +45,19 @@ final class InheritanceReader {
                     "The heritability of `" + trait + "` is stated twice.")
                 .also(earlier, "stated first")
                 .withHelp("Keep the one that was found for plants like these."));
-      } else if (names.find(clause.bound().name("trait")).isPresent()) {
-        heritability(clause, trait, line).ifPresent(read::add);
+      } else {
+        boolean known = names.find(clause.bound().name("trait")).isPresent();
+        heritability(clause, trait, line).filter(h -> known).ifPresent(read::add);
       }
     }
     return read;
   }
 
-  private Optional<Goal.Inheritance> heritability(BoundClause clause, String trait, Line line) {
+  private Optional<Goal.Inheritance> heritability(
+      BoundClause clause, String trait, Optional<Line> line) {
     Bound bound = clause.bound();
     double share = bound.number("heritability");
     Value.Name generation = bound.name("generation");
-    Value.Name species = bound.name("species");
     Optional<Generation> among = Generation.parse(generation.text()).value();
     boolean inRange = share > 0 && share < 1;
     if (!inRange) {
@@ -62,21 +68,7 @@ final class InheritanceReader {
                   "A heritability of " + Quantity.plain(share) + " can't be.")
               .withHelp("It is a share of the differences: above 0 and below 1."));
     }
-    boolean same = species.text().equals(line.crop().species().name());
-    if (!same) {
-      findings.add(
-          Finding.error(
-                  "species-differs",
-                  species.span(),
-                  "`"
-                      + line.name()
-                      + "` is a "
-                      + line.crop().species().name()
-                      + ", and the heritability was found for `"
-                      + species.text()
-                      + "`.")
-              .withHelp("A heritability holds for the species it was found in: leave it out."));
-    }
+    boolean same = isOf(bound.name("species"), line);
     boolean fits = meansFit(clause);
     return among
         .filter(g -> inRange && same && fits)
@@ -90,6 +82,30 @@ final class InheritanceReader {
                     bound.has("fruits") ? bound.count("fruits") : 1,
                     g,
                     clause.span()));
+  }
+
+  /** Whether the species is known, and that of the line. */
+  private boolean isOf(Value.Name name, Optional<Line> line) {
+    if (species.need(name).isEmpty() || line.isEmpty()) {
+      return false;
+    }
+    String its = line.get().crop().species().name();
+    boolean same = name.text().equals(its);
+    if (!same) {
+      findings.add(
+          Finding.error(
+                  "species-differs",
+                  name.span(),
+                  "`"
+                      + line.get().name()
+                      + "` is a "
+                      + its
+                      + ", and the heritability was found for `"
+                      + name.text()
+                      + "`.")
+              .withHelp("A heritability holds for the species it was found in: leave it out."));
+    }
+    return same;
   }
 
   /** A fruit is no mean, and plants are what a plot is the mean of. */

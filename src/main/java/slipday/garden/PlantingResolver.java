@@ -62,23 +62,31 @@ final class PlantingResolver {
     Optional<Lot> lot = lots.need(head.name("lot"));
     String nameKey = head.has("as") ? "as" : "lot";
     Optional<Bed> bed = block.find(PlanClauses.IN).flatMap(c -> beds.need(c.bound().name("bed")));
+    block.find(PlanClauses.START).ifPresent(this::checkAge);
+    Optional<Reasoned<LocalDate>> sownOn = day(block, PlanClauses.SOW_ON);
+    Optional<Reasoned<LocalDate>> outOn = day(block, PlanClauses.PLANT_OUT_ON);
+    checkOrder(block, sownOn, outOn);
+    notItself(block, head.name(nameKey).text());
+    Optional<Reasoned<Integer>> plants =
+        atLeastOne(block, PlanClauses.PLANTS, "count", "A planting has 1 plant or more.");
+    FlowerCare care =
+        block.find(PlanClauses.FLOWERS).map(c -> care(c.bound())).orElse(FlowerCare.open());
+    Optional<Reasoned<Planting.HandPollination>> byHand =
+        atLeastOne(block, PlanClauses.POLLINATE, "fruits", ONE_FRUIT)
+            .flatMap(n -> value(block, PlanClauses.POLLINATE, PlantingResolver::pollination));
+    List<Reasoned<String>> apart = block.every(PlanClauses.BLOOM_APART).map(this::mention).toList();
     if (lot.isEmpty()) {
       plantings.addSpoilt(block, nameKey);
       // What else is said of the planting names it as its lot was meant to be named.
       Nearest.to(head.name(nameKey).text(), lots.map().keySet()).ifPresent(plantings::addSpoilt);
       return;
     }
-    block.find(PlanClauses.START).ifPresent(this::checkAge);
-    Optional<Reasoned<LocalDate>> sownOn = day(block, PlanClauses.SOW_ON);
-    Optional<Reasoned<LocalDate>> outOn = day(block, PlanClauses.PLANT_OUT_ON);
-    checkOrder(block, sownOn, outOn);
-    notItself(block, head.name(nameKey).text());
     plantings.add(
         new Planting(
             head.name(nameKey).text(),
             lot.get(),
             bed,
-            atLeastOne(block, PlanClauses.PLANTS, "count", "A planting has 1 plant or more."),
+            plants,
             block
                 .find(PlanClauses.PLANTS)
                 .filter(c -> c.bound().has("apart"))
@@ -89,14 +97,13 @@ final class PlantingResolver {
             value(block, PlanClauses.SOW_SEEDS, b -> b.count("count")),
             value(block, PlanClauses.MULCH, PlantingResolver::warmth),
             value(block, PlanClauses.COVER, PlantingResolver::cover),
-            block.find(PlanClauses.FLOWERS).map(c -> care(c.bound())).orElse(FlowerCare.open()),
-            atLeastOne(block, PlanClauses.POLLINATE, "fruits", ONE_FRUIT)
-                .flatMap(n -> value(block, PlanClauses.POLLINATE, PlantingResolver::pollination)),
+            care,
+            byHand,
             block
                 .find(PlanClauses.SEED)
                 .filter(c -> c.bound().choice("kept").equals("saved"))
                 .isPresent(),
-            block.every(PlanClauses.BLOOM_APART).map(this::mention).toList(),
+            apart,
             new Places(block)));
   }
 

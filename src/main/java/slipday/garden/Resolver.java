@@ -103,7 +103,11 @@ public final class Resolver {
     of(Declaration.CROSS).forEach(plantings::cross);
     plantings.checkNamesOfPlantings();
     GoalResolver goals =
-        new GoalResolver(findings, seed.lines(), KnownTraits.of(of(Declaration.TRAIT).toList()));
+        new GoalResolver(
+            findings,
+            seed.lines(),
+            crops.species(),
+            KnownTraits.of(of(Declaration.TRAIT).toList()));
     of(Declaration.GOAL).forEach(goals::goal);
     Optional<GardenRecord> recorded =
         record

@@ -49,11 +49,12 @@ final class SeedResolver {
         .find(PlanClauses.BEGAN)
         .filter(c -> c.bound().has("unnamed"))
         .ifPresent(c -> crops.need(c.bound().name("unnamed")));
+    List<StatedFact> stated = crops.stated(block, "line " + name);
     if (crop.isEmpty()) {
       lines.addSpoilt(block, "name");
       return;
     }
-    Facts facts = Facts.of(crops.stated(block, "line " + name), crop.get().facts());
+    Facts facts = Facts.of(stated, crop.get().facts());
     lines.add(
         new Line(
             name,
@@ -63,8 +64,8 @@ final class SeedResolver {
             block.find(PlanClauses.PURPOSE).map(SeedResolver::purpose).orElse(Line.Purpose.KEEP),
             block.find(PlanClauses.BEGAN),
             block.find(PlanClauses.LOOKS).map(c -> c.bound().text("text")),
-            generation(block),
-            inbred(block),
+            generation(block, PlanClauses.LINE_GENERATION),
+            inbred(block, PlanClauses.LINE_INBRED),
             new Places(block)));
   }
 
@@ -94,19 +95,23 @@ final class SeedResolver {
     Optional<Line> line =
         required(
                 block, PlanClauses.OF, () -> "Lot `" + name + "` does not say of which line it is.")
-            .flatMap(c -> lines.need(c.bound().name("parent")));
+            .flatMap(c -> lines.need(c.bound().name("line")));
+    Optional<BoundClause> harvest = block.find(PlanClauses.HARVESTED);
+    harvest.filter(this::isAhead).ifPresent(this::harvestedAhead);
+    block.find(PlanClauses.TESTED).ifPresent(c -> checkTest(c, harvest));
+    List<Reasoned<Crop>> exposed = exposed(block);
     if (line.isEmpty()) {
       lots.addSpoilt(block, "name");
       return;
     }
-    block.find(PlanClauses.HARVESTED).ifPresent(this::checkHarvest);
-    block.find(PlanClauses.TESTED).ifPresent(c -> checkTest(c, block));
     lots.add(
         new Lot(
             name,
             line.get(),
-            generation(block).or(line.get()::generation),
-            block.find(PlanClauses.INBRED).isPresent() ? inbred(block) : line.get().inbred(),
+            generation(block, PlanClauses.GENERATION).or(line.get()::generation),
+            block.find(PlanClauses.INBRED).isPresent()
+                ? inbred(block, PlanClauses.INBRED)
+                : line.get().inbred(),
             block.find(PlanClauses.SEEDS).map(c -> reasoned(c, c.bound().count("count"))),
             block.find(PlanClauses.HARVESTED).map(c -> reasoned(c, c.bound().count("year"))),
             block.find(PlanClauses.TESTED).map(SeedResolver::tested),
@@ -116,7 +121,7 @@ final class SeedResolver {
                     c ->
                         Lot.Identity.valueOf(c.bound().choice("identity").toUpperCase(Locale.ROOT)))
                 .orElse(Lot.Identity.KNOWN),
-            exposed(block),
+            exposed,
             Optional.empty(),
             diseases(block),
             Optional.empty(),
@@ -141,15 +146,13 @@ final class SeedResolver {
         : block.every(PlanClauses.DISEASE).map(c -> reasoned(c, c.bound().words("what"))).toList();
   }
 
-  private static Optional<Reasoned<String>> generation(Block block) {
-    return block
-        .find(PlanClauses.GENERATION)
-        .map(c -> reasoned(c, c.bound().name("generation").text()));
+  private static Optional<Reasoned<String>> generation(Block block, Clause clause) {
+    return block.find(clause).map(c -> reasoned(c, c.bound().name("generation").text()));
   }
 
-  private static Optional<Reasoned<Double>> inbred(Block block) {
+  private static Optional<Reasoned<Double>> inbred(Block block, Clause clause) {
     return block
-        .find(PlanClauses.INBRED)
+        .find(clause)
         .filter(c -> !c.bound().choice("how").equals("unknown"))
         .map(
             c ->
@@ -160,33 +163,33 @@ final class SeedResolver {
                         : c.bound().choice("how").equals("fully") ? 1.0 : 0.0));
   }
 
-  private void checkHarvest(BoundClause c) {
-    season
-        .filter(s -> c.bound().count("year") > s.last().getYear())
-        .ifPresent(
-            s ->
-                findings.add(
-                    Finding.error(
-                            "date-outside-season",
-                            c.span(),
-                            "Seed can't be in hand before it is harvested.")
-                        .also(s.span(), "the season of the plan")
-                        .withHelp("Write the year the seed was taken.")));
+  /** Whether its year is after the season of the plan. */
+  private boolean isAhead(BoundClause c) {
+    return season.filter(s -> c.bound().count("year") > s.last().getYear()).isPresent();
   }
 
-  /** A test is of seed that was there, and is not foretold. */
-  private void checkTest(BoundClause test, Block block) {
+  private void harvestedAhead(BoundClause harvest) {
+    ahead(harvest, "Seed can't be in hand before it is harvested.", "taken");
+  }
+
+  private void ahead(BoundClause c, String message, String done) {
+    season.ifPresent(
+        s ->
+            findings.add(
+                Finding.error("date-outside-season", c.span(), message)
+                    .also(s.span(), "the season of the plan")
+                    .withHelp("Write the year the seed was " + done + ".")));
+  }
+
+  /** A test is of seed that was there, and is not foretold; of a year that can't be nothing is. */
+  private void checkTest(BoundClause test, Optional<BoundClause> harvest) {
     if (!test.bound().has("year")) {
       return;
     }
     int year = test.bound().count("year");
-    Optional<BoundClause> harvest = block.find(PlanClauses.HARVESTED);
-    if (season.filter(s -> year > s.last().getYear()).isPresent()) {
-      findings.add(
-          Finding.error("date-outside-season", test.span(), "The test is of a year yet to come.")
-              .also(season.get().span(), "the season of the plan")
-              .withHelp("Write the year the seed was tested."));
-    } else if (harvest.filter(h -> year < h.bound().count("year")).isPresent()) {
+    if (isAhead(test)) {
+      ahead(test, "The test is of a year yet to come.", "tested");
+    } else if (harvest.filter(h -> year < h.bound().count("year") && !isAhead(h)).isPresent()) {
       findings.add(
           Finding.error("date-outside-season", test.span(), "The test is older than the seed.")
               .also(harvest.get().span(), "when the seed was taken")

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import slipday.finding.Finding;
 import slipday.finding.Outcome;
@@ -31,6 +32,7 @@ public final class Binder {
   private final List<BoundClause> once = new ArrayList<>();
 
   private boolean strayToldOf;
+  private final Predicate<Line> fits = this::fits;
 
   /** Whether a line of the open block is mistaken. */
   private boolean damaged;
@@ -115,9 +117,9 @@ public final class Binder {
   }
 
   private void line(Line line, int index) {
-    Optional<Finding> trap = LineTraps.check(line);
-    if (trap.isPresent()) {
-      findings.add(trap.get());
+    List<Finding> trap = LineTraps.check(line, fits);
+    if (!trap.isEmpty()) {
+      findings.addAll(trap);
       saveWhatFits(line, LineTraps.withoutBrackets(line), index);
       return;
     }
@@ -156,7 +158,7 @@ public final class Binder {
     Bound bound = declaration.head().bind(line.words(), 1);
     if (bound == null) {
       Shape.Failure failure = declaration.head().why(line.words(), 1);
-      findings.add(Misfit.of(line, failure, declaration.word(), declaration.example(), false));
+      findings.add(Misfit.of(line, failure, declaration.word(), declaration.example()));
     }
     return Optional.ofNullable(bound);
   }
@@ -184,9 +186,28 @@ public final class Binder {
     }
   }
 
+  /** Whether a line has the shape of what may stand here. */
+  private boolean fits(Line line) {
+    if (DatedLine.isBegunBy(line)) {
+      return DatedLine.read(line).entry().isPresent();
+    }
+    Optional<Declaration> declaration = Declaration.begunBy(line);
+    if (declaration.isPresent()) {
+      return declaration.get().head().bind(line.words(), 1) != null;
+    }
+    Open block = open;
+    Clause clause = block == null ? null : Clauses.of(block.declaration, line.words()).orElse(null);
+    return clause != null
+        && clause.shape().bind(value(clause, line).value().words(), clause.words().size()) != null;
+  }
+
+  /** A fact of a crop without its source; any other line whole. */
+  private static SaysReader.Split value(Clause clause, Line line) {
+    return CropClauses.isFact(clause) ? SaysReader.split(line) : SaysReader.whole(line);
+  }
+
   private static void keepIfFits(Open block, Clause clause, Line cleaned, Line line) {
-    boolean fact = CropClauses.isFact(clause);
-    SaysReader.Split split = fact ? SaysReader.split(cleaned) : SaysReader.whole(cleaned);
+    SaysReader.Split split = value(clause, cleaned);
     clause
         .shape()
         .match(split.value().words(), clause.words().size())
@@ -213,9 +234,7 @@ public final class Binder {
     int from = clause.words().size();
     Bound bound = clause.shape().bind(value.words(), from);
     if (bound == null) {
-      boolean fact = CropClauses.isFact(clause);
-      Shape.Failure failure = clause.shape().why(value.words(), from);
-      findings.add(Misfit.of(value, failure, clause.name(), clause.example(), fact));
+      findings.add(Misfit.of(value, clause.shape().why(value.words(), from), clause));
       return;
     }
     BoundClause earlier = clause.many() ? null : block.said(clause);

@@ -14,7 +14,8 @@ import slipday.syntax.Word;
 /** The one table of clauses. Parser, messages, format and the reference page all read it. */
 public final class Clauses {
   private static final List<Clause> ALL =
-      Stream.of(PlanClauses.ALL, GoalClauses.ALL, CropClauses.ALL, RecordClauses.ALL)
+      Stream.of(
+              PlanClauses.ALL, GoalClauses.ALL, KindClauses.ALL, CropClauses.ALL, RecordClauses.ALL)
           .flatMap(List::stream)
           .toList();
   private static final Map<Declaration, List<Clause>> UNDER = byDeclaration();

@@ -41,8 +41,7 @@ final class DatedLine {
     }
     Shape.Match day = DAY.match(line.words().subList(0, 1), 0);
     if (day.bound().isEmpty()) {
-      return Reading.of(
-          Misfit.of(line, day.failure().orElseThrow(), "a date", FULL_DATE + " …", false));
+      return Reading.of(Misfit.of(line, day.failure().orElseThrow(), "a date", FULL_DATE + " …"));
     }
     Optional<LocalDate> date = day.bound().get().day("day").date();
     return date.map(d -> read(line, d)).orElseThrow();
@@ -68,11 +67,7 @@ final class DatedLine {
             () ->
                 Reading.of(
                     Misfit.of(
-                        line,
-                        match.failure().orElseThrow(),
-                        clause.name(),
-                        clause.example(),
-                        false)));
+                        line, match.failure().orElseThrow(), clause.name(), clause.example())));
   }
 
   /** {@code 2026-5-14 picked …} and {@code 14 May picked …}. */

@@ -2,8 +2,7 @@ package slipday.language;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import slipday.finding.Finding;
 import slipday.source.Span;
 import slipday.syntax.Line;
@@ -17,30 +16,32 @@ final class LineTraps {
   private static final String QUOTES = "'‘’‚‹›«»`´";
   private static final String DASHES = "-\u2013\u2014\u2212";
 
-  /** Digits after a comma that marks thousands. */
-  private static final int THOUSANDS = 3;
-
   /** In UTF-16. */
   private static final int LONGEST_CHARACTER = 2;
 
   private LineTraps() {}
 
-  static Optional<Finding> check(Line line) {
+  /**
+   * The first mistake; where that is a comma in a number, all of those.
+   *
+   * @param fits whether a line says something that is understood where it stands
+   */
+  static List<Finding> check(Line line, Predicate<Line> fits) {
     List<Word> words = line.words();
     for (int i = 0; i < words.size(); i++) {
-      Optional<Finding> found =
+      List<Finding> found =
           switch (words.get(i).kind()) {
-            case OPEN_TEXT -> Optional.of(openText(words.get(i)));
-            case OTHER -> Optional.of(isLongLine(words.get(i)) ? longLine(line) : stray(words, i));
-            case COMMA -> commaInNumber(words, i);
+            case OPEN_TEXT -> List.of(openText(words.get(i)));
+            case OTHER -> List.of(isLongLine(words.get(i)) ? longLine(line) : stray(words, i));
+            case COMMA -> NumberCommas.at(line, i, fits);
             case TEXT -> quoteInText(words, i);
-            default -> Optional.empty();
+            default -> List.of();
           };
-      if (found.isPresent()) {
+      if (!found.isEmpty()) {
         return found;
       }
     }
-    return Optional.empty();
+    return List.of();
   }
 
   private static boolean isLongLine(Word word) {
@@ -139,71 +140,19 @@ final class LineTraps {
   }
 
   /** A quote inside a text ends it, and what follows sticks to it. */
-  private static Optional<Finding> quoteInText(List<Word> words, int i) {
+  private static List<Finding> quoteInText(List<Word> words, int i) {
     boolean sticks =
         i + 1 < words.size()
             && words.get(i).end() == words.get(i + 1).start()
             && !words.get(i + 1).is(WordKind.COMMA)
             && !words.get(i + 1).is(WordKind.OTHER);
     return sticks
-        ? Optional.of(
+        ? List.of(
             Finding.error(
                     "quote-in-text",
                     words.get(i + 1).span(),
                     "The text before `" + words.get(i + 1).text() + "` has ended already.")
                 .withHelp("A text can't hold a double quote; write `'` inside it."))
-        : Optional.empty();
-  }
-
-  /** {@code 2,31} and {@code 1,200}: digits on both sides of a comma with no space between. */
-  private static Optional<Finding> commaInNumber(List<Word> words, int i) {
-    if (i == 0 || !joins(words, i) || !words.get(i - 1).text().matches("[-+\u2212]?\\d+")) {
-      return Optional.empty();
-    }
-    int last = i + 1;
-    while (words.get(last).is(WordKind.NUMBER)
-        && last + 1 < words.size()
-        && joins(words, last + 1)) {
-      last += 2;
-    }
-    List<Word> pieces = words.subList(i - 1, last + 1);
-    Span place = pieces.get(0).span().to(pieces.get(pieces.size() - 1).span());
-    String together =
-        pieces.stream()
-            .filter(w -> !w.is(WordKind.COMMA))
-            .map(Word::text)
-            .collect(Collectors.joining());
-    Finding finding =
-        Finding.error(
-            "comma-in-number", place, "The comma in `" + place.text() + "` can be read two ways.");
-    String thousands = "thousands without a comma, `" + together + "`.";
-    if (pieces.size() > 3) {
-      return Optional.of(finding.withHelp("Write " + thousands).writing(together));
-    }
-    String decimal = place.text().replace(',', '.');
-    if (pieces.get(2).text().replaceAll("\\D.*", "").length() != THOUSANDS) {
-      return Optional.of(
-          finding
-              .withHelp(
-                  "Write a decimal with a point, `"
-                      + decimal
-                      + "`; put a space between two figures.")
-              .writing(decimal));
-    }
-    return Optional.of(
-        finding
-            .withHelp("Write a decimal with a point, `" + decimal + "`, and " + thousands)
-            .writing(decimal)
-            .writing(together));
-  }
-
-  /** Whether a comma stands between two figures and touches both. */
-  private static boolean joins(List<Word> words, int comma) {
-    return comma + 1 < words.size()
-        && words.get(comma).is(WordKind.COMMA)
-        && (words.get(comma + 1).is(WordKind.NUMBER) || words.get(comma + 1).is(WordKind.MIXED))
-        && words.get(comma - 1).is(WordKind.NUMBER)
-        && words.get(comma - 1).end() == words.get(comma).start()
-        && words.get(comma).end() == words.get(comma + 1).start();
+        : List.of();
   }
 }

@@ -15,15 +15,31 @@ import slipday.syntax.WordKind;
 /** Says where a line does not fit its shape, and what could have stood there. */
 final class Misfit {
   private static final String END = "the end of the line";
+  private static final int NOWHERE = -1;
 
   private Misfit() {}
+
+  /** Of a line under a thing. */
+  static Finding of(Line line, Shape.Failure failure, Clause clause) {
+    boolean fact = CropClauses.isFact(clause);
+    int names = clause.shape().beginsWithName() ? clause.words().size() : NOWHERE;
+    return of(line, failure, clause.name(), clause.example(), fact, names);
+  }
+
+  /** Of a line that begins a thing, or one of the record. */
+  static Finding of(Line line, Shape.Failure failure, String what, String example) {
+    int names = Declaration.begunBy(line).isPresent() ? 1 : NOWHERE;
+    return of(line, failure, what, example, false, names);
+  }
 
   /**
    * @param what the words the line begins with
    * @param example a whole line that fits
    * @param fact whether the line may end with its source
+   * @param name the index of a name in it, where one stands after those words
    */
-  static Finding of(Line line, Shape.Failure failure, String what, String example, boolean fact) {
+  private static Finding of(
+      Line line, Shape.Failure failure, String what, String example, boolean fact, int name) {
     List<Word> words = line.words();
     if (failure.mistake().isPresent()) {
       Shape.Mistake mistake = failure.mistake().get();
@@ -42,7 +58,12 @@ final class Misfit {
                 place(words, failure.at()),
                 message(words, failure, "`" + what + "`", expected))
             .labelled("expected " + expected);
-    return helped(finding, words, failure, "For example: `" + example + "`.", fact);
+    int end = endOfName(words, failure, name);
+    String likeThis = "For example: `" + example + "`.";
+    Finding helped = helped(finding, words, failure, likeThis, fact);
+    return end > 0 && helped.help().equals(likeThis)
+        ? joined(finding, words.subList(name, end))
+        : helped;
   }
 
   private static Span place(List<Word> words, int at) {
@@ -87,25 +108,34 @@ final class Misfit {
             ? Nearest.to(found.text(), literals(failure.expected()))
             : Optional.empty();
     return near.map(n -> finding.withHelp(Nearest.meant(n) + " " + likeThis).writing(n))
-        .orElseGet(
-            () -> splitsName(words, failure) ? joined(finding, words) : finding.withHelp(likeThis));
+        .orElseGet(() -> finding.withHelp(likeThis));
   }
 
   private static Finding joined(Finding finding, List<Word> words) {
-    String name = words.stream().skip(1).map(Word::text).collect(Collectors.joining("-"));
-    Span split = words.get(1).span().to(words.get(words.size() - 1).span());
+    String name = words.stream().map(Word::text).collect(Collectors.joining("-"));
+    Span split = words.get(0).span().to(words.get(words.size() - 1).span());
     return finding
         .withHelp("A name is one word, its parts joined: `" + name + "`.")
         .withMend(Mend.writing(split, name));
   }
 
-  /** A declaration, and after it more words than one that could all be of a name. */
-  private static boolean splitsName(List<Word> words, Shape.Failure failure) {
-    return failure.at() == 2
-        && failure.expected().contains(END)
-        && Declaration.begunBy(new Line(words)).isPresent()
-        && words.get(1).is(WordKind.WORD)
-        && words.stream().skip(2).allMatch(w -> w.is(WordKind.WORD) || w.is(WordKind.NUMBER));
+  /** Where more words than one end that could all be of a name; 0 if there is only one. */
+  private static int endOfName(List<Word> words, Shape.Failure failure, int name) {
+    if (name == NOWHERE || failure.at() != name + 1 || !words.get(name).is(WordKind.WORD)) {
+      return 0;
+    }
+    List<String> literals = literals(failure.expected());
+    int end = failure.at();
+    while (end < words.size()
+        && (words.get(end).is(WordKind.WORD) || words.get(end).is(WordKind.NUMBER))
+        && !literals.contains(words.get(end).text())) {
+      end++;
+    }
+    boolean whole =
+        end == words.size()
+            ? failure.expected().contains(END)
+            : !words.get(end).is(WordKind.COMMA) || failure.expected().contains("a comma");
+    return whole && end > failure.at() ? end : 0;
   }
 
   private static boolean splitsThousands(List<Word> words, int at) {

@@ -165,23 +165,33 @@ public final class PlanClauses {
           "looks: <text>",
           "What a plant and fruit true to the line look like.",
           "looks \"flat-round, sutured, no net, deep orange flesh\"");
+  public static final Clause LINE_GENERATION =
+      once(
+          in(LINE),
+          "generation: <generation>",
+          "The generation of all its seed whose lot says none of its own.",
+          "generation inbred");
+  public static final Clause LINE_INBRED =
+      once(
+          in(LINE),
+          "inbred: (how: fully | not at all | unknown | <share>)",
+          "How inbred its plants are, where no ancestor is recorded and the lot says nothing: an old"
+              + " open-pollinated kind hardly, a parent of a hybrid fully.",
+          "inbred not at all");
 
   // --- lot
   public static final Clause OF =
-      once(
-          in(LOT, Declaration.CROP),
-          "of: <name:parent>",
-          "The line of a lot, or the species of a crop.",
-          "of tern-amber");
+      once(in(LOT), "of: <line>", "The line it is seed of.", "of tern-amber");
   public static final Clause GENERATION =
       once(
-          in(LOT, LINE),
+          in(LOT),
           "generation: <generation>",
-          "The generation of the seed; of a line, that of its lots which say none of their own.",
+          "The generation of the seed itself, not of the plant it was taken from: the fruit of a"
+              + " selfed F2 plant holds F3 seed.",
           "generation F3");
   public static final Clause INBRED =
       once(
-          in(LOT, LINE),
+          in(LOT),
           "inbred: (how: fully | not at all | unknown | <share>)",
           "How inbred its plants are, where no ancestor is recorded: the parents of a hybrid fully,"
               + " an old open-pollinated kind hardly.",

@@ -122,6 +122,17 @@ public final class Shape {
     }
   }
 
+  /** Whether a name comes first, of whatever is declared elsewhere. */
+  boolean beginsWithName() {
+    int end = notation.indexOf('>');
+    return notation.startsWith("<") && Kind.named(kindIn(notation.substring(1, end))).isReference();
+  }
+
+  private static String kindIn(String placeholder) {
+    int colon = placeholder.indexOf(':');
+    return colon < 0 ? placeholder : placeholder.substring(0, colon);
+  }
+
   /** Whether a word stands for itself somewhere in this shape. */
   boolean hasLiteral(String word) {
     return parts().literals().contains(word.toLowerCase(Locale.ROOT));

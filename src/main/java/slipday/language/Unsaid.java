@@ -47,8 +47,14 @@ public final class Unsaid {
           Map.entry(PlanClauses.PURPOSE, "To keep."),
           Map.entry(PlanClauses.LOOKS, "Nothing."),
           Map.entry(PlanClauses.OF, NEEDED),
-          Map.entry(PlanClauses.GENERATION, "That of the line; of neither, it is not known."),
-          Map.entry(PlanClauses.INBRED, "Of a lot, what its line says; of neither, not known."),
+          Map.entry(
+              PlanClauses.GENERATION, "What its line says; where that says nothing, not known."),
+          Map.entry(PlanClauses.LINE_GENERATION, "Only that of lots that say it is known."),
+          Map.entry(PlanClauses.INBRED, "What its line says; where that says nothing, not known."),
+          Map.entry(PlanClauses.LINE_INBRED, "Only that of lots that say it is known."),
+          Map.entry(
+              KindClauses.OF, "It must be said, unless the crop is declared already elsewhere."),
+          Map.entry(KindClauses.ALSO_CALLED, "It goes by its own name alone."),
           Map.entry(PlanClauses.SEEDS, "How many are left is not known."),
           Map.entry(PlanClauses.HARVESTED, "Its age is not known."),
           Map.entry(PlanClauses.TESTED, "Reckoned from its age, as the crop's seed keeps."),

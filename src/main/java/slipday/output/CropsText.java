@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import slipday.output.data.CropsData;
 import slipday.output.data.CropsData.EntryData;
 import slipday.output.data.CropsData.FactData;
+import slipday.output.data.CropsData.OtherNameData;
 
 /** The crops known and their facts, for people. */
 public final class CropsText {
@@ -29,15 +30,42 @@ public final class CropsText {
     StringBuilder out = new StringBuilder();
     for (CropsData.SpeciesData s : data.species()) {
       out.append(ink.strong(s.name())).append(" (").append(s.latin()).append(")\n");
-      out.append(Lines.hung("  ", String.join(", ", s.crops())));
+      out.append(Lines.hung("  ", listed(s)));
     }
     return out.append("\nThe facts of one, with their sources: slipday crops NAME\n").toString();
+  }
+
+  /** Its crops, each with the words that may stand in its place. */
+  private static String listed(CropsData.SpeciesData species) {
+    List<String> crops = new ArrayList<>();
+    for (String crop : species.crops()) {
+      List<String> words = new ArrayList<>();
+      for (OtherNameData other : species.otherNames()) {
+        if (other.crop().equals(crop) && other.alone()) {
+          words.add(other.name());
+        }
+      }
+      crops.add(words.isEmpty() ? crop : crop + " (" + String.join(", ", words) + ")");
+    }
+    return String.join(", ", crops);
+  }
+
+  private static String told(OtherNameData other) {
+    return other.alone()
+        ? other.name()
+        : other.where().isEmpty()
+            ? other.name() + " (as others are)"
+            : other.name() + " (in " + other.where() + ")";
   }
 
   private String entry(EntryData e) {
     StringBuilder out = new StringBuilder();
     String what = e.kind().equals("crop") ? ", of " + e.species() + " (" : " (";
     out.append(ink.strong(e.name())).append(what).append(e.latin()).append(")\n");
+    if (!e.otherNames().isEmpty()) {
+      List<String> others = e.otherNames().stream().map(CropsText::told).toList();
+      out.append(Lines.hung("Also called ", String.join(", ", others) + "."));
+    }
     List<String> sources = new ArrayList<>();
     String owner = "";
     for (FactData fact : e.facts()) {

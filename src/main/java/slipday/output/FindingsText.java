@@ -1,7 +1,10 @@
 package slipday.output;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Label;
@@ -14,6 +17,12 @@ import slipday.source.Span;
  * places that matter, the figures, and what would mend it.
  */
 public final class FindingsText {
+  /** Findings that a screen holds. */
+  private static final int SEEN_AT_ONCE = 3;
+
+  /** Of errors told again at the end. */
+  private static final int MOST_ERRORS = 10;
+
   private final Ink ink;
 
   public FindingsText(Ink ink) {
@@ -134,6 +143,33 @@ public final class FindingsText {
     long allowed = findings.size() - standing(findings, Optional.empty());
     String said = out.isEmpty() ? "Nothing found" : out.toString();
     return said + (allowed == 0 ? "" : "; " + allowed + " allowed") + ".\n";
+  }
+
+  /**
+   * Where the errors are, before the count at the end of a text in which they stand among other
+   * findings by their places; empty where nothing else is shown, or all of it is seen at once.
+   */
+  public static String errorsAmong(List<Finding> shown) {
+    List<Finding> errors = new ArrayList<>();
+    for (Finding finding : shown) {
+      if (finding.level() == Level.ERROR && finding.allowed().isEmpty()) {
+        errors.add(finding);
+      }
+    }
+    if (shown.size() <= SEEN_AT_ONCE || errors.isEmpty() || errors.size() == shown.size()) {
+      return "";
+    }
+    Set<String> places = new LinkedHashSet<>();
+    for (Finding error : errors) {
+      String place = error.place().map(p -> Lines.clean(p.span().label()) + " ").orElse("");
+      places.add("  " + place + error.rule() + "\n");
+    }
+    StringBuilder out =
+        new StringBuilder(
+            errors.size() == 1 ? "Mend the error first:\n" : "Mend the errors first:\n");
+    places.stream().limit(MOST_ERRORS).forEach(out::append);
+    int more = places.size() - MOST_ERRORS;
+    return out.append(more > 0 ? "  and " + more + " more\n\n" : "\n").toString();
   }
 
   private static long standing(List<Finding> findings, Optional<Level> level) {

@@ -3,6 +3,7 @@ package slipday.output;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -132,13 +133,22 @@ public final class Tables {
   public static String of(CropsData data) {
     if (data.entries().isEmpty()) {
       return table(
-          List.of("species", "latin", "crop"),
+          List.of("species", "latin", "crop", "also_called"),
           data.species().stream()
-              .flatMap(s -> s.crops().stream().map(c -> List.of(s.name(), s.latin(), c))));
+              .flatMap(
+                  s -> s.crops().stream().map(c -> List.of(s.name(), s.latin(), c, words(s, c)))));
     }
     return table(
         List.of("name", "fact", "words", "owner", "basis", "source", "file", "line"),
         data.entries().stream().flatMap(e -> e.facts().stream().map(f -> fact(e.name(), f))));
+  }
+
+  /** The words that may stand for a crop's name. */
+  private static String words(CropsData.SpeciesData species, String crop) {
+    return species.otherNames().stream()
+        .filter(n -> n.crop().equals(crop) && n.alone())
+        .map(CropsData.OtherNameData::name)
+        .collect(Collectors.joining(" "));
   }
 
   private static List<Object> fact(String name, CropsData.FactData f) {

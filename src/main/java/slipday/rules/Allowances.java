@@ -47,8 +47,9 @@ final class Allowances {
     for (Allowance allowance : garden.allowances()) {
       Optional<Finding> refused = refused(allowance);
       refused.ifPresent(said::add);
+      List<Accepted> known = known(allowance, said);
       if (refused.isEmpty()) {
-        accept(allowance, accepted, said);
+        accepted.addAll(known);
       }
     }
     Map<String, List<Accepted>> byKey =
@@ -78,7 +79,12 @@ final class Allowances {
     return finding;
   }
 
-  private static Optional<Finding> refused(Allowance allowance) {
+  /** Of a plan whose season can't be reckoned: the rules that can't be allowed at all. */
+  static List<Finding> ofNoRule(Garden garden) {
+    return garden.allowances().stream().flatMap(a -> noRule(a).stream()).toList();
+  }
+
+  private static Optional<Finding> noRule(Allowance allowance) {
     String rule = allowance.rule();
     if (!RuleCatalog.ids().contains(rule)) {
       List<String> known = RuleCatalog.rules().stream().map(Rule::id).toList();
@@ -92,6 +98,15 @@ final class Allowances {
           Finding.error(NOT_POSSIBLE, allowance.span(), "`" + rule + "` can't be allowed.")
               .withHelp("Mend what it is about: only what rules of the garden find can be allowed.")
               .about(rule));
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Finding> refused(Allowance allowance) {
+    String rule = allowance.rule();
+    Optional<Finding> noRule = noRule(allowance);
+    if (noRule.isPresent()) {
+      return noRule;
     }
     if (allowance.subjects().isEmpty()) {
       return Optional.of(
@@ -114,10 +129,12 @@ final class Allowances {
     return Optional.empty();
   }
 
-  private void accept(Allowance allowance, List<Accepted> accepted, List<Finding> said) {
+  /** What it names that there is; the rest is told. */
+  private List<Accepted> known(Allowance allowance, List<Finding> said) {
+    List<Accepted> known = new ArrayList<>();
     for (Value.Name thing : allowance.subjects()) {
       if (names.contains(thing.text())) {
-        accepted.add(new Accepted(allowance.rule(), thing, allowance.because().orElse("")));
+        known.add(new Accepted(allowance.rule(), thing, allowance.because().orElse("")));
       } else {
         said.add(
             Finding.error(
@@ -127,6 +144,7 @@ final class Allowances {
                 .nearest(thing.text(), names, "thing"));
       }
     }
+    return known;
   }
 
   private static Set<String> names(Garden garden) {

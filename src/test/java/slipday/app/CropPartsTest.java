@@ -12,6 +12,7 @@ import slipday.finding.Outcome;
 import slipday.garden.Crop;
 import slipday.garden.CropBook;
 import slipday.garden.Facts;
+import slipday.garden.OtherName;
 import slipday.garden.Resolver;
 import slipday.garden.StatedFact;
 import slipday.source.Source;
@@ -43,6 +44,23 @@ class CropPartsTest {
       assertThat(told(part.value().species().get(name).facts()))
           .isEqualTo(told(ALL.species().get(name).facts()));
     }
+  }
+
+  static Stream<String> otherNames() {
+    return ALL.crops().values().stream()
+        .flatMap(c -> c.otherNames().stream())
+        .filter(OtherName::alone)
+        .map(OtherName::word);
+  }
+
+  @ParameterizedTest
+  @MethodSource("otherNames")
+  void anotherWordBringsItsCrop(String word) {
+    SeasonFile plan =
+        SeasonParser.parse(Source.of("plan.season", "line x\n  is a " + word + "\n")).value();
+    CropBook part = Resolver.crops(BuiltInCrops.neededBy(List.of(plan))).value();
+    assertThat(part.crop(word)).isPresent();
+    assertThat(part.crop(word).map(Crop::name)).isEqualTo(ALL.crop(word).map(Crop::name));
   }
 
   /** Each fact with its place and its source. */

@@ -31,6 +31,7 @@ class SourcesTest {
           MAIN + "/slipday/language/CropClauses.java", "examples of the clauses, for documentation",
           MAIN + "/slipday/language/PlanClauses.java", "examples of the clauses, for documentation",
           MAIN + "/slipday/language/GoalClauses.java", "examples of the clauses, for documentation",
+          MAIN + "/slipday/language/KindClauses.java", "examples of the clauses, for documentation",
           MAIN + "/slipday/language/Declaration.java", "examples of the blocks, for documentation",
           MAIN + "/slipday/command/CropsCommand.java", "examples in the command's help",
           MAIN + "/slipday/command/OddsCommand.java", "examples in the command's help");

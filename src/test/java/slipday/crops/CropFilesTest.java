@@ -17,7 +17,7 @@ import slipday.language.BoundClause;
 import slipday.language.Clause;
 import slipday.language.CropClauses;
 import slipday.language.Declaration;
-import slipday.language.PlanClauses;
+import slipday.language.KindClauses;
 import slipday.measure.Range;
 
 /** The crop files hold together: nothing misread, nothing unsourced, nothing missing. */
@@ -84,12 +84,27 @@ class CropFilesTest {
   void everyCropIsOfADeclaredSpeciesAndEverySpeciesHasCrops() {
     List<String> of =
         LIBRARY.all(Declaration.CROP).stream()
-            .map(c -> CropLibrary.fact(c, PlanClauses.OF).name("parent").text())
+            .map(c -> CropLibrary.fact(c, KindClauses.OF).name("species").text())
             .toList();
     assertThat(LIBRARY.names(Declaration.CROP)).doesNotHaveDuplicates();
     assertThat(of).hasSameSizeAs(LIBRARY.all(Declaration.CROP));
     assertThat(Set.copyOf(of))
         .containsExactlyInAnyOrderElementsOf(LIBRARY.names(Declaration.SPECIES));
+  }
+
+  /** A word is told once of a crop, and means no crop or species by its own name. */
+  @Test
+  void otherWordsForCropsAreNoNames() {
+    assertThat(LIBRARY.all(Declaration.CROP))
+        .allSatisfy(c -> assertThat(otherWords(c)).doesNotHaveDuplicates());
+    assertThat(LIBRARY.all(Declaration.CROP).stream().flatMap(c -> otherWords(c).stream()))
+        .hasSizeGreaterThan(50)
+        .doesNotContainAnyElementsOf(LIBRARY.names(Declaration.CROP))
+        .doesNotContainAnyElementsOf(LIBRARY.names(Declaration.SPECIES));
+  }
+
+  private static List<String> otherWords(Block crop) {
+    return crop.every(KindClauses.ALSO_CALLED).map(c -> c.bound().name("word").text()).toList();
   }
 
   static Stream<Block> species() {

@@ -5,13 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import slipday.app.BuiltInCrops;
 import slipday.garden.CropBook;
+import slipday.measure.Listed;
 import slipday.output.data.CropsData;
 import slipday.output.data.CropsData.EntryData;
 import slipday.output.data.CropsData.FactData;
+import slipday.output.data.CropsData.OtherNameData;
 import slipday.output.data.CropsData.SpeciesData;
 import slipday.testing.Golden;
 
@@ -49,12 +53,33 @@ class CropsDocTest {
 
   private String names() {
     StringBuilder out = new StringBuilder("| species | | crops |\n| --- | --- | --- |\n");
+    Map<String, List<String>> asked = new TreeMap<>();
     for (SpeciesData species : CropsData.list(Optional.empty(), book).species()) {
-      List<String> crops = species.crops().stream().map(c -> "`" + c + "`").toList();
+      List<String> crops = species.crops().stream().map(c -> named(c, species)).toList();
       out.append("| `").append(species.name()).append("` | *").append(species.latin());
       out.append("* | ").append(String.join(", ", crops)).append(" |\n");
+      species.otherNames().stream()
+          .filter(n -> !n.alone())
+          .forEach(n -> asked.computeIfAbsent(n.name(), w -> new ArrayList<>()).add(told(n)));
     }
+    out.append("\nA word in brackets is taken for the name before it. Words that mean one crop to");
+    out.append(" some and another to others are not: whoever writes one is asked which.\n\n");
+    out.append("| word | may mean |\n| --- | --- |\n");
+    asked.forEach((word, may) -> out.append("| " + word + " | " + Listed.either(may) + " |\n"));
     return out.toString();
+  }
+
+  private static String named(String crop, SpeciesData species) {
+    List<String> words =
+        species.otherNames().stream()
+            .filter(n -> n.crop().equals(crop) && n.alone())
+            .map(n -> "`" + n.name() + "`")
+            .toList();
+    return "`" + crop + "`" + (words.isEmpty() ? "" : " (" + String.join(", ", words) + ")");
+  }
+
+  private static String told(OtherNameData other) {
+    return "`" + other.crop() + "`" + (other.where().isEmpty() ? "" : " in " + other.where());
   }
 
   private String reference() {
@@ -64,7 +89,8 @@ class CropsDocTest {
       out.append("## ").append(species.name()).append("\n\n").append(latin).append("\n\n");
       out.append(table(entry(species.name(), "species")));
       for (String crop : species.crops()) {
-        out.append("### ").append(crop).append("\n\n").append(table(entry(crop, "crop")));
+        out.append("### ").append(crop).append("\n\n").append(called(entry(crop, "crop")));
+        out.append(table(entry(crop, "crop")));
       }
     }
     out.append("## Publications\n\n");
@@ -72,6 +98,14 @@ class CropsDocTest {
       out.append(i + 1).append(". ").append(escaped(sources.get(i))).append('\n');
     }
     return out.toString();
+  }
+
+  private static String called(EntryData entry) {
+    List<String> words =
+        entry.otherNames().stream()
+            .map(n -> n.name() + (n.where().isEmpty() ? "" : " in " + n.where()))
+            .toList();
+    return words.isEmpty() ? "" : "Also called " + String.join(", ", words) + ".\n\n";
   }
 
   /** A name may be both a species' and a crop's. */

@@ -156,6 +156,16 @@ class ImpossibleStatementsTest {
         .isEqualTo(message == null ? List.of() : List.of(message));
   }
 
+  @Test
+  void aHarvestYetToComeIsToldOnce() {
+    String lot = "of             ropewalk\n";
+    String plan = RulePage.preamble() + "\n" + SEED;
+    String wrong = lot + "  harvested 2029\n  tested 44 of 50 in 2025\n";
+    assertThat(Plans.of(Plans.check(plan.replace(lot, wrong)), "date-outside-season"))
+        .extracting(Finding::message)
+        .containsExactly("Seed can't be in hand before it is harvested.");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -2,6 +2,7 @@ package slipday.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slipday.finding.Finding;
@@ -9,6 +10,10 @@ import slipday.finding.Finding;
 /** What is said of a name that nothing has. */
 class UnknownNamesTest {
   private static List<Finding> unknown(String... lines) {
+    return check(List.of(lines)).stream().filter(f -> f.rule().equals("unknown-name")).toList();
+  }
+
+  private static List<Finding> check(List<String> lines) {
     String plan =
         """
         season 2026
@@ -18,7 +23,7 @@ class UnknownNamesTest {
           last frost     18 May, 1 in 10 after 30 May
           first frost    27 September, 1 in 10 before 14 September
         """;
-    return Plans.of(Plans.check(plan + String.join("\n", lines) + "\n"), "unknown-name");
+    return Plans.check(plan + String.join("\n", lines) + "\n").findings();
   }
 
   private static String help(String crop) {
@@ -54,6 +59,33 @@ class UnknownNamesTest {
   }
 
   @Test
+  void aWordForSeveralCropsIsAskedAbout() {
+    assertThat(help("cantaloupe"))
+        .isEqualTo(
+            "`cantaloupe` may be `muskmelon` (in North America) or `charentais` (in Europe): write"
+                + " which.");
+    assertThat(help("cantalope")).isEqualTo(help("cantaloupe"));
+    assertThat(help("summer-squash"))
+        .isEqualTo(
+            "`summer-squash` may be `courgette`, `straightneck`, `crookneck` or `scallop`: write"
+                + " which.");
+    assertThat(help("marrow"))
+        .isEqualTo("`marrow` may be `courgette` (in Britain): if it is, write that.");
+    assertThat(unknown("line ember", "  is a maize").get(0).mends())
+        .extracting(m -> m.edits().get(0).text())
+        .containsExactly("sweet-corn", "dent-corn", "flint-corn", "popcorn");
+  }
+
+  @Test
+  void aNameLongerThanTheCropsIsUnderstood() {
+    assertThat(help("butternut-squash")).isEqualTo("Did you mean `butternut`?");
+    assertThat(help("cherry-tomato"))
+        .startsWith("If it is a kind of `tomato` (Solanum lycopersicum), write that.");
+    assertThat(help("broad-bean"))
+        .startsWith("If it is of Phaseolus vulgaris, write which: `snap-bean` or `dry-bean`.");
+  }
+
+  @Test
   void theCommandThatListsThemIsNamedWhereNothingIsNear() {
     assertThat(help("quagga")).startsWith("Known: ").endsWith(" `slipday crops` lists them all.");
     assertThat(unknown("bed south", "  size 3 m x 1 m", "allow quagga", "  in south"))
@@ -82,5 +114,56 @@ class UnknownNamesTest {
                 "  pollen parent ash-24"))
         .extracting(f -> f.place().orElseThrow().span().text())
         .containsExactly("Ember-24");
+  }
+
+  /** The words that are told of as unknown, in their order. */
+  private static List<String> told(String... lines) {
+    String[] garden = {
+      "line ember",
+      "  is a muskmelon",
+      "lot ember-25",
+      "  of ember",
+      "grow ember-25",
+      "2026-07-08 sibbed ember-25 plant 3 by plant 5, tag 3A"
+    };
+    List<String> all = new ArrayList<>(List.of(garden));
+    all.addAll(List.of(lines));
+    return check(all).stream()
+        .filter(f -> f.rule().startsWith("unknown-"))
+        .map(f -> f.place().orElseThrow().span().text())
+        .toList();
+  }
+
+  @Test
+  void everyWrongNameOfALineIsTold() {
+    assertThat(told("2026-08-20 scored 9Z, tecture 3 of 5, colur 2 of 5"))
+        .containsExactly("9Z", "tecture", "colur");
+    assertThat(told("2026-06-10 moved embr-25 plant 3, to norrh"))
+        .containsExactly("embr-25", "norrh");
+    assertThat(told("2026-08-22 saved 9Z, 30 seeds, into ember-26, of embr"))
+        .containsExactly("9Z", "embr");
+    assertThat(told("2026-07-08 crossed emb-25 by emc-25, tag 4A"))
+        .containsExactly("emb-25", "emc-25");
+    assertThat(told("goal ember", "  heritability swetness 0.4 of plant means, in mellon, F2"))
+        .containsExactly("swetness", "mellon");
+  }
+
+  @Test
+  void aWrongNameHidesNoneOnTheLinesUnderIt() {
+    assertThat(told("goal embr", "  raise swetness to 13 brix", "  keep colur at 3 to 4"))
+        .containsExactly("embr", "swetness", "colur");
+    assertThat(
+            told("line ash", "  is a muskmellon", "  ripe 40 days after pollination, says noone"))
+        .containsExactly("muskmellon", "noone");
+    assertThat(told("lot ash-25", "  of ash", "  exposed to pepo-gurd"))
+        .containsExactly("ash", "pepo-gurd");
+    assertThat(told("grow ash-25", "  in norrh", "  flowers caged with oak-25 and elm-25"))
+        .containsExactly("ash-25", "norrh", "oak-25", "elm-25");
+    assertThat(told("crop own", "  of mellon", "  ripe 40 days after pollination, says noone"))
+        .containsExactly("mellon", "noone");
+    assertThat(told("line ash", "  is a muskmellon", "allow same-familly", "  in nowhere"))
+        .containsExactly("muskmellon", "same-familly");
+    assertThat(told("allow same-familly", "  in nowhere"))
+        .containsExactly("same-familly", "nowhere");
   }
 }

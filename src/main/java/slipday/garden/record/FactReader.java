@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import slipday.finding.Finding;
+import slipday.garden.Bed;
 import slipday.language.Bound;
 import slipday.language.Clause;
 import slipday.language.Entry;
@@ -99,7 +100,15 @@ final class FactReader {
   }
 
   private void grown(Clause clause, BiFunction<Entry, Subject, Fact> make) {
-    readers.put(clause, e -> subjects.fruitOrPlants(e).map(s -> make.apply(e, s)));
+    readers.put(
+        clause,
+        e -> {
+          Optional<Subject> subject = subjects.fruitOrPlants(e);
+          if (subject.isEmpty()) {
+            figures(e); // its traits are looked up all the same
+          }
+          return subject.map(s -> make.apply(e, s));
+        });
   }
 
   private void lot(Clause clause, BiFunction<Entry, slipday.garden.Lot, Fact> make) {
@@ -120,14 +129,11 @@ final class FactReader {
     stand(RecordClauses.PLANTED_OUT, (e, s) -> new Fact.PlantedOut(at(e), s, count(e, "plants")));
     readers.put(
         RecordClauses.MOVED,
-        e ->
-            subjects
-                .plants(e, "planting", "plant")
-                .flatMap(
-                    p ->
-                        subjects
-                            .bed(e.bound().name("bed"))
-                            .map(bed -> new Fact.Moved(at(e), p, bed))));
+        e -> {
+          Optional<Plants> plants = subjects.plants(e, "planting", "plant");
+          Optional<Bed> bed = subjects.bed(e.bound().name("bed"));
+          return plants.flatMap(p -> bed.map(b -> new Fact.Moved(at(e), p, b)));
+        });
     plant(RecordClauses.STAKED, (e, p) -> new Fact.Staked(at(e), p, e.bound().name("tag").text()));
     plant(RecordClauses.DIED, (e, p) -> lost(e, p, false));
     plant(RecordClauses.ROGUED, (e, p) -> lost(e, p, true));

@@ -100,6 +100,7 @@ final class LotBirths {
     for (Entry entry : saved) {
       Optional<Taking> taking = taking(entry);
       if (taking.isEmpty()) {
+        saved.forEach(this::told); // the lines it names are looked up all the same
         return Optional.empty();
       }
       takings.add(taking.get());
@@ -212,14 +213,20 @@ final class LotBirths {
       }
       return one ? Optional.of(mothers) : Optional.empty();
     }
-    Value.Name told = taking.entry.bound().name("line");
-    Optional<Line> line = Optional.ofNullable(lines.get(told.text()));
-    if (line.isEmpty()) {
+    return told(taking.entry).filter(l -> agrees(taking, l, one));
+  }
+
+  private Optional<Line> told(Entry saved) {
+    for (Value.Name told : saved.bound().names("line")) {
+      Line line = lines.get(told.text());
+      if (line != null) {
+        return Optional.of(line);
+      }
       findings.add(
           Finding.error("unknown-name", told.span(), "There is no line `" + told.text() + "`.")
               .nearest(told.text(), lines.keySet(), "line"));
     }
-    return line.filter(l -> agrees(taking, l, one));
+    return Optional.empty();
   }
 
   private static Finding untold(Taking taking) {

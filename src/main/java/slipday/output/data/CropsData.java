@@ -18,16 +18,43 @@ import slipday.garden.StatedFact;
  */
 public record CropsData(
     Head slipday, Optional<String> plan, List<SpeciesData> species, List<EntryData> entries) {
-  /** A species and its crops by name. */
-  public record SpeciesData(String name, String latin, List<String> crops) {}
+  /**
+   * A species and its crops by name.
+   *
+   * @param otherNames what its crops are also called
+   */
+  public record SpeciesData(
+      String name, String latin, List<String> crops, List<OtherNameData> otherNames) {}
+
+  /**
+   * A word for a crop besides its name.
+   *
+   * @param name the word
+   * @param crop the crop it may mean
+   * @param alone whether it means no other crop, and a plan may use it for the name
+   * @param where some call it so, such as {@code North America}; empty where that is not told
+   */
+  public record OtherNameData(String name, String crop, boolean alone, String where) {
+    static List<OtherNameData> of(Crop crop) {
+      return crop.otherNames().stream()
+          .map(n -> new OtherNameData(n.word(), crop.name(), n.alone(), n.where()))
+          .toList();
+    }
+  }
 
   /**
    * A crop or species with every fact in force, its own first.
    *
    * @param kind {@code crop} or {@code species}
+   * @param otherNames what the crop is also called
    */
   public record EntryData(
-      String name, String kind, String species, String latin, List<FactData> facts) {}
+      String name,
+      String kind,
+      String species,
+      String latin,
+      List<OtherNameData> otherNames,
+      List<FactData> facts) {}
 
   /**
    * One fact.
@@ -72,41 +99,48 @@ public record CropsData(
   }
 
   private static SpeciesData species(Species species, CropBook book) {
+    List<Crop> crops =
+        book.crops().values().stream()
+            .filter(c -> c.species().name().equals(species.name()))
+            .toList();
     return new SpeciesData(
         species.name(),
         species.latin(),
-        book.crops().values().stream()
-            .filter(c -> c.species().name().equals(species.name()))
-            .map(Crop::name)
-            .toList());
+        crops.stream().map(Crop::name).toList(),
+        crops.stream().flatMap(c -> OtherNameData.of(c).stream()).toList());
   }
 
   /**
-   * @param name of a crop, or else of a species
+   * @param name of a crop, or else of a species, or another word for a crop
    * @return empty where there is neither
    */
   public static Optional<CropsData> facts(Optional<String> plan, CropBook book, String name) {
-    Optional<EntryData> crop =
-        Optional.ofNullable(book.crops().get(name))
-            .map(c -> entry(c.name(), "crop", c.species(), c.facts()));
-    return crop.or(
-            () ->
-                Optional.ofNullable(book.species().get(name))
-                    .map(s -> entry(s.name(), "species", s, s.facts())))
+    Optional<EntryData> named = Optional.ofNullable(book.crops().get(name)).map(CropsData::entry);
+    return named
+        .or(() -> Optional.ofNullable(book.species().get(name)).map(CropsData::entry))
+        .or(() -> book.crop(name).map(CropsData::entry))
         .map(e -> new CropsData(Head.of("crops"), plan, List.of(), List.of(e)));
   }
 
   /** The facts of every species and of every crop. */
   public static List<EntryData> all(CropBook book) {
     return Stream.concat(
-            book.species().values().stream().map(s -> entry(s.name(), "species", s, s.facts())),
-            book.crops().values().stream()
-                .map(c -> entry(c.name(), "crop", c.species(), c.facts())))
+            book.species().values().stream().map(CropsData::entry),
+            book.crops().values().stream().map(CropsData::entry))
         .toList();
   }
 
-  private static EntryData entry(String name, String kind, Species species, Facts facts) {
+  private static EntryData entry(Species s) {
+    return new EntryData(s.name(), "species", s.name(), s.latin(), List.of(), facts(s.facts()));
+  }
+
+  private static EntryData entry(Crop crop) {
+    Species s = crop.species();
     return new EntryData(
-        name, kind, species.name(), species.latin(), facts.inForce().map(FactData::of).toList());
+        crop.name(), "crop", s.name(), s.latin(), OtherNameData.of(crop), facts(crop.facts()));
+  }
+
+  private static List<FactData> facts(Facts facts) {
+    return facts.inForce().map(FactData::of).toList();
   }
 }
