@@ -183,7 +183,6 @@ public final class Pipeline {
     findings.addAll(weather.findings());
     boolean weatherSound = garden.site().weather().isEmpty() || weather.value().isPresent();
     if (!sound || !weatherSound) {
-      findings.addAll(Checker.checkNames(garden));
       return Optional.empty();
     }
     Season season = SeasonBuilder.build(garden, climate.climate(garden.season(), garden.site()));

@@ -79,12 +79,7 @@ final class Allowances {
     return finding;
   }
 
-  /** Of a plan whose season can't be reckoned: the rules that can't be allowed at all. */
-  static List<Finding> ofNoRule(Garden garden) {
-    return garden.allowances().stream().flatMap(a -> noRule(a).stream()).toList();
-  }
-
-  private static Optional<Finding> noRule(Allowance allowance) {
+  private static Optional<Finding> refused(Allowance allowance) {
     String rule = allowance.rule();
     if (!RuleCatalog.ids().contains(rule)) {
       List<String> known = RuleCatalog.rules().stream().map(Rule::id).toList();
@@ -98,15 +93,6 @@ final class Allowances {
           Finding.error(NOT_POSSIBLE, allowance.span(), "`" + rule + "` can't be allowed.")
               .withHelp("Mend what it is about: only what rules of the garden find can be allowed.")
               .about(rule));
-    }
-    return Optional.empty();
-  }
-
-  private static Optional<Finding> refused(Allowance allowance) {
-    String rule = allowance.rule();
-    Optional<Finding> noRule = noRule(allowance);
-    if (noRule.isPresent()) {
-      return noRule;
     }
     if (allowance.subjects().isEmpty()) {
       return Optional.of(

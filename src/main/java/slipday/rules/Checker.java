@@ -3,17 +3,11 @@ package slipday.rules;
 import java.util.ArrayList;
 import java.util.List;
 import slipday.finding.Finding;
-import slipday.garden.Garden;
 import slipday.season.Season;
 
 /** Runs every rule over a season, then the plan's allowances over what they found. */
 public final class Checker {
   private Checker() {}
-
-  /** What can be said of a plan with mistakes: whether the rules it allows are rules. */
-  public static List<Finding> checkNames(Garden garden) {
-    return Allowances.ofNoRule(garden);
-  }
 
   /** All findings in their order; what is allowed stays, with the gardener's reason. */
   public static List<Finding> check(Season season) {

@@ -149,6 +149,24 @@ class UnknownNamesTest {
   }
 
   @Test
+  void whatHasALineOfItsOwnIsNoTrait() {
+    List<String> lines =
+        List.of(
+            "line ember",
+            "  is a muskmelon",
+            "lot ember-25",
+            "  of ember",
+            "grow ember-25",
+            "2026-08-20 measured ember-25 plant 3, weight 1.2 kg, sweetness 12 brix");
+    assertThat(check(lines))
+        .filteredOn(f -> f.rule().equals("unknown-name"))
+        .extracting(Finding::help)
+        .satisfiesExactly(
+            help -> assertThat(help).contains(" weighed ").doesNotContain("height"),
+            help -> assertThat(help).contains(" sweetness 3A, 12.4 brix`"));
+  }
+
+  @Test
   void aWrongNameHidesNoneOnTheLinesUnderIt() {
     assertThat(told("goal embr", "  raise swetness to 13 brix", "  keep colur at 3 to 4"))
         .containsExactly("embr", "swetness", "colur");
@@ -161,8 +179,6 @@ class UnknownNamesTest {
         .containsExactly("ash-25", "norrh", "oak-25", "elm-25");
     assertThat(told("crop own", "  of mellon", "  ripe 40 days after pollination, says noone"))
         .containsExactly("mellon", "noone");
-    assertThat(told("line ash", "  is a muskmellon", "allow same-familly", "  in nowhere"))
-        .containsExactly("muskmellon", "same-familly");
     assertThat(told("allow same-familly", "  in nowhere"))
         .containsExactly("same-familly", "nowhere");
   }

@@ -9,7 +9,9 @@ import java.util.TreeMap;
 import slipday.finding.Finding;
 import slipday.finding.Nearest;
 import slipday.language.Block;
+import slipday.language.Clause;
 import slipday.language.PlanClauses;
+import slipday.language.RecordClauses;
 import slipday.language.Value;
 import slipday.measure.Dimension;
 import slipday.measure.Quantity;
@@ -33,6 +35,14 @@ final class Traits {
           "netting");
   static final List<String> LENGTHS =
       List.of("length", "width", "height", "girth", "flesh", "cavity", "rind", "vine");
+
+  /** What is told in lines of its own. */
+  private static final Map<String, Clause> LINES =
+      Map.of(
+          KnownTraits.SWEETNESS,
+          RecordClauses.SWEETNESS,
+          KnownTraits.FRUIT_WEIGHT,
+          RecordClauses.WEIGHED);
 
   private final List<Finding> findings;
   private final Map<String, Trait> known = new TreeMap<>();
@@ -94,9 +104,7 @@ final class Traits {
     if (trait == null) {
       findings.add(
           Finding.error("unknown-name", name.span(), "There is no trait `" + name.text() + "`.")
-              .meant(
-                  Nearest.to(name.text(), known.keySet()),
-                  () -> "Declare it in the plan with a line such as `trait " + name.text() + "`."));
+              .meant(near(name.text()), () -> instead(name.text())));
       return Optional.empty();
     }
     if (figure instanceof Value.Amount amount) {
@@ -126,6 +134,21 @@ final class Traits {
                 trait.scale.map(Range::high),
                 span(name, figure)))
         : Optional.empty();
+  }
+
+  private Optional<String> near(String name) {
+    return LINES.containsKey(KnownTraits.key(name))
+        ? Optional.empty()
+        : Nearest.to(name, known.keySet());
+  }
+
+  private static String instead(String name) {
+    Clause line = LINES.get(KnownTraits.key(name));
+    return line == null
+        ? "Declare it in the plan with a line such as `trait " + name + "`."
+        : "It has a line of its own, as `"
+            + line.example()
+            + "`; after `picked` the figure stands without the word.";
   }
 
   private Optional<Figures.Trait> amount(Trait trait, Value.Name name, Value.Amount amount) {
