@@ -16,7 +16,7 @@ final class Titles {
       return "Walked through " + Lines.count(season.weatherYears(), "weather year") + ".\n";
     }
     return """
-        In calendar days, from the plan's own frost dates: there is no weather year to walk through.
+        In calendar days, from what the plan tells of frost: there is no weather year to walk through.
         Cold nights and heat are not counted in, and cold soil only where the site tells readings.
         Every summer is taken for a usual one: in a cool one fruit comes up to three weeks later.
         """;

@@ -45,9 +45,11 @@ import slipday.rules.seed.MayBeBitter;
 import slipday.rules.seed.MayCarryDisease;
 import slipday.rules.seed.OldSeedUntested;
 import slipday.rules.seed.SeedTooOld;
+import slipday.rules.seed.SeedWillNotComeUp;
 import slipday.rules.seed.SelfingHarms;
 import slipday.rules.seed.TooFewPlants;
 import slipday.rules.seed.TooFewSeeds;
+import slipday.rules.seed.WrongAgeToPlantOut;
 import slipday.rules.weather.ClockOffTheSun;
 import slipday.rules.weather.FrostAfterPlanting;
 import slipday.rules.weather.FrostNotKnown;
@@ -111,6 +113,7 @@ public final class RuleCatalog {
           new SeedOfOffType(),
           new SeedOpenToCrossing(),
           new SeedTooOld(),
+          new SeedWillNotComeUp(),
           new SelfOrCross(),
           new SelfingHarms(),
           new SoilReadingMovesDates(),
@@ -123,7 +126,8 @@ public final class RuleCatalog {
           new TooFewSeeds(),
           new UnlikelyFigure(),
           new UnmarkedFruitCrossed(),
-          new UnripeSeedKept());
+          new UnripeSeedKept(),
+          new WrongAgeToPlantOut());
 
   private static final SortedSet<String> IDS = allIds();
 

@@ -151,19 +151,27 @@ final class DateChooser {
         from, OptionalInt.of(from), earlyBound(from), OptionalInt.empty(), Condition.HEAT, false);
   }
 
-  /** The day nearest to meeting the spring conditions, where none does. */
+  /**
+   * The day nearest to meeting the spring conditions, where none does: by the worst of them, and
+   * where that is hopeless on many days, by all of them.
+   */
   private int bestSpring() {
     int best = first;
-    double bestShare = -1;
+    double bestWorst = -1;
+    double bestAll = -1;
     for (int start = first; start <= last; start++) {
-      double share =
-          conditions.spring(start).entrySet().stream()
-              .mapToDouble(e -> Math.min(1, e.getValue() / conditions.wanted(e.getKey())))
-              .min()
-              .orElse(1);
-      if (share > bestShare + 1e-9) {
+      double worst = 1;
+      double all = 0;
+      for (Map.Entry<Condition, Double> e : conditions.spring(start).entrySet()) {
+        double met = Math.min(1, e.getValue() / conditions.wanted(e.getKey()));
+        worst = Math.min(worst, met);
+        all += met;
+      }
+      boolean level = worst > bestWorst - 1e-9;
+      if (worst > bestWorst + 1e-9 || (level && all > bestAll + 1e-9)) {
         best = start;
-        bestShare = share;
+        bestWorst = worst;
+        bestAll = all;
       }
     }
     return best;

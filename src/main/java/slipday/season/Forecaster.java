@@ -16,7 +16,6 @@ import slipday.garden.Planting;
 import slipday.garden.record.Fact;
 import slipday.language.PlanClauses;
 import slipday.measure.Quantity;
-import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 
@@ -86,10 +85,10 @@ final class Forecaster {
     return PlantingKind.of(planting, observed, lessons.key(planting));
   }
 
-  /** Seedlings sown on record have the age they have when they are planted out. */
+  /** Seedlings whose sowing is on record or fixed have the age they have when they go out. */
   private Needs needs(Planting planting, Observed observed) {
     Needs needs = lessons.taught(NeedsReader.read(garden, planting, climate), planting);
-    Optional<LocalDate> sown = observed.date(Event.SOW);
+    Optional<LocalDate> sown = sown(planting, observed).map(Reasoned::value);
     Optional<LocalDate> out =
         observed.date(Event.PLANT_OUT).or(() -> planting.plantOutOn().map(Reasoned::value));
     return needs.indoors() && sown.isPresent() && out.isPresent() && sown.get().isBefore(out.get())
@@ -186,17 +185,11 @@ final class Forecaster {
                         needs.age() + " days before planting out",
                         join(needs.reasons().get(Event.SOW), outReason)));
     dates.put(Event.SOW, decided(sown, sowReason));
-    Optional<Reasoned<Range>> hardened = planting.facts().get(CropFacts.HARDENED_FOR);
-    hardened.ifPresent(
-        h ->
-            dates.put(
-                Event.HARDEN,
-                decided(
-                    out.minusDays(Math.round(h.value().middle())),
-                    Reason.derived(
-                        Math.round(h.value().middle()) + " days before planting out",
-                        h.reason(),
-                        outReason))));
+    planting
+        .facts()
+        .get(CropFacts.HARDENED_FOR)
+        .flatMap(usual -> hardening(needs, sown).before(out, usual, outReason))
+        .ifPresent(day -> dates.put(Event.HARDEN, decided(day.value(), day.reason())));
     planting
         .facts()
         .get(CropFacts.POTTED_ON_AT)
@@ -211,6 +204,11 @@ final class Forecaster {
                             Math.round(p.value().low()) + " days after sowing",
                             p.reason(),
                             sowReason))));
+  }
+
+  private Hardening hardening(Needs needs, LocalDate sown) {
+    SeasonAxis axis = climate.axis();
+    return new Hardening(axis.dateOf(walk.emergence(needs, axis.slotOf(sown), 0)));
   }
 
   private static Reasoned<DateSpread> decided(LocalDate date, Reason reason) {

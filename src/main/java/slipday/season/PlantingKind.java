@@ -1,6 +1,8 @@
 package slipday.season;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import slipday.garden.Bed;
 import slipday.garden.Facts;
@@ -22,8 +24,17 @@ record PlantingKind(Facts facts, List<Object> more) {
             p.seedSaved(),
             p.bed().map(Bed::colder).orElse(0.0),
             observed.days(),
+            ages(p, observed),
             observed.gone().map(Reasoned::value),
             lessons));
+  }
+
+  /** The fixed days that the age of its seedlings hangs on; where the sowing is free none does. */
+  private static List<Optional<LocalDate>> ages(Planting p, Observed observed) {
+    boolean sown = p.sowOn().isPresent() || observed.date(Event.SOW).isPresent();
+    return sown
+        ? List.of(p.sowOn().map(Reasoned::value), p.plantOutOn().map(Reasoned::value))
+        : List.of();
   }
 
   @Override

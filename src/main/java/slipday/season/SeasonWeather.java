@@ -26,8 +26,7 @@ final class SeasonWeather {
     this.weather = years.isEmpty() ? Optional.empty() : Optional.of(weather(climate, years));
     SeasonAxis axis = climate.axis();
     this.walk =
-        new Walk(
-            weather, SeasonAxis.SLOTS, axis.midsummer(), statedFrosts(climate), climate.readSoil());
+        new Walk(weather, SeasonAxis.SLOTS, axis.midsummer(), statedFrosts(), climate.readSoil());
     this.reason = reason(climate, weather.isPresent());
   }
 
@@ -43,8 +42,9 @@ final class SeasonWeather {
         years.stream().map(climate::soil).toArray(double[][]::new));
   }
 
-  private static int[] statedFrosts(Climate climate) {
-    Optional<FrostLaw> autumn = climate.firstAutumnFrost();
+  /** Weather years have frosts of their own, or none. */
+  private int[] statedFrosts() {
+    Optional<FrostLaw> autumn = weather.isPresent() ? Optional.empty() : climate.firstAutumnFrost();
     return IntStream.range(0, STEPS)
         .map(
             i ->
@@ -60,8 +60,15 @@ final class SeasonWeather {
             ? "Walked day by day through "
                 + climate.usableYears().size()
                 + " weather years, each at three paces of the crop"
-            : "Reckoned in calendar days from the gardener's own frost dates: no weather year";
+            : told(climate)
+                ? "Reckoned in calendar days from the gardener's own frost dates: no weather year"
+                : "Reckoned in calendar days, as if it never froze: no weather year, and no frost"
+                    + " dates";
     return Reason.derived(says, climate.walkReasons());
+  }
+
+  private static boolean told(Climate climate) {
+    return climate.lastSpringFrost().isPresent() || climate.firstAutumnFrost().isPresent();
   }
 
   Optional<Weather> weather() {

@@ -182,4 +182,54 @@ class ForecastTest {
     assertThat(p.date(Event.RIPE).orElseThrow().value().usual().orElseThrow())
         .isBetween("2026-12-20", "2027-02-15");
   }
+
+  /** As in the tropics, where a record has no frost to count. */
+  @Test
+  void whereItNeverFreezesFrostStandsInNoDaysWay() {
+    Season season = Plans.season(Plans.SITE + MELON, Plans.weather(d -> 22, d -> 22));
+    DateChoice choice = season.plantings().get(0).choice();
+    assertThat(choice.possible()).isTrue();
+    assertThat(choice.chances()).containsEntry(Condition.FROST, 1.0);
+    assertThat(choice.lateBound()).isEqualTo(Condition.CALENDAR);
+    assertThat(usual(season, Event.RIPE)).isAfter(choice.date());
+  }
+
+  /** No soil is ever warm enough; the best day is all the same one past the frost. */
+  @Test
+  void theBestDayOfAHopelessSpringIsNotInWinter() {
+    WeatherRecord cold =
+        Plans.weather(
+            d -> between(d, 5, 20, 9, 10) ? 9 : -8, d -> between(d, 5, 20, 9, 10) ? 15 : -1);
+    DateChoice choice = Plans.season(Plans.SITE + MELON, cold).plantings().get(0).choice();
+    assertThat(choice.possible()).isFalse();
+    assertThat(choice.date()).isBetween("2026-05-20", "2026-09-10");
+    assertThat(choice.chances()).containsEntry(Condition.FROST, 1.0);
+  }
+
+  @Test
+  void bothDaysFixedMakeTheAgeOfItsSeedlings() {
+    String fixed = "plants 6\n  sow on 21 May\n  plant out on 1 June";
+    String older = "\ngrow ours-1 as older\n  plants 6\n  sow on 1 May\n  plant out on 1 June";
+    Season season =
+        Plans.season(Plans.SITE + MELON.replace("plants 6", fixed) + older, steadySummer());
+    assertThat(usual(season, Event.SOW)).isEqualTo("2026-05-21");
+    // At 21 °C a melon is up in a week, and hardened off from then on at the soonest.
+    assertThat(usual(season, Event.EMERGED)).isEqualTo("2026-05-28");
+    assertThat(usual(season, Event.HARDEN)).isEqualTo("2026-05-28");
+    PlantingSeason second = season.plantings().get(1);
+    assertThat(second.date(Event.EMERGED).orElseThrow().value().usual())
+        .contains(day("2026-05-08"));
+    assertThat(second.date(Event.HARDEN).orElseThrow().value().usual()).contains(day("2026-05-23"));
+  }
+
+  @Test
+  void nothingIsHardenedOffThatIsNotUp() {
+    String soon = MELON.replace("3 weeks before", "5 days before");
+    Season season = Plans.season(Plans.SITE + soon, steadySummer());
+    assertThat(season.plantings().get(0).date(Event.HARDEN)).isEmpty();
+  }
+
+  private static LocalDate day(String text) {
+    return LocalDate.parse(text);
+  }
 }

@@ -152,7 +152,7 @@ public final class ReportPage {
   private static String model(int years) {
     return years > 0
         ? "Every planting is walked through " + Lines.count(years, "weather year") + "."
-        : "Reckoned in calendar days from the plan's own frost dates; there is no weather record.";
+        : "Reckoned in calendar days from what the plan tells of frost; there is no weather year.";
   }
 
   private static List<FindingView> findings(List<Finding> findings, WhyBook book) {
