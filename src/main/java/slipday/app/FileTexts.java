@@ -188,6 +188,11 @@ public final class FileTexts {
   }
 
   private static Outcome<Optional<Source>> decoded(byte[] bytes, String name) {
+    if (isUtf16(bytes)) {
+      return unusable(
+          "`" + name + "` is saved as UTF-16, and a season file is UTF-8.",
+          "Save it as UTF-8 in the editor it was written with.");
+    }
     // Quicker by far than a decoder, but what is not UTF-8 becomes a mark that may stand there.
     String text = new String(bytes, StandardCharsets.UTF_8);
     if (text.indexOf('\0') >= 0) {
@@ -203,6 +208,12 @@ public final class FileTexts {
           "Line " + lineOfFirstBad(bytes) + " of `" + name + "` is not UTF-8.",
           "Save the file as UTF-8 in the editor it was written with.");
     }
+  }
+
+  /** By the mark that such a text begins with. */
+  private static boolean isUtf16(byte[] bytes) {
+    int first = bytes.length < 2 ? 0 : ((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF);
+    return first == 0xFEFF || first == 0xFFFE;
   }
 
   /** The 1-based line of the first byte that is not UTF-8. */

@@ -66,8 +66,21 @@ public final class Main {
     return code;
   }
 
+  /** {@code help check} as it is known from elsewhere: {@code check --help}. */
+  private static String[] asOption(Streams streams, String... args) {
+    if (args.length == 0 || args.length > 2 || !args[0].equals("help")) {
+      return args;
+    }
+    if (args.length == 1) {
+      return new String[] {"--help"};
+    }
+    boolean known = Commands.named(args[1], streams).isPresent();
+    return known ? new String[] {args[1], "--help"} : new String[] {args[1]};
+  }
+
   /** Only the command asked for is made ready, since to make them all takes a while. */
-  private static int execute(Streams streams, String... args) {
+  private static int execute(Streams streams, String... typed) {
+    String[] args = asOption(streams, typed);
     if (args.length == 1 && VERSION.contains(args[0])) {
       streams.out().print(version() + "\n");
       return Exit.CLEAN;

@@ -8,11 +8,13 @@ import slipday.choice.Candidates;
 import slipday.finding.Nearest;
 import slipday.garden.Garden;
 import slipday.garden.Goal;
+import slipday.garden.Planting;
 import slipday.output.CandidateQuestions;
 import slipday.output.Json;
 import slipday.output.Question;
 import slipday.output.Questions;
 import slipday.output.WhyText;
+import slipday.rules.RuleCatalog;
 
 final class WhyCommand {
   private final PlanInput plan;
@@ -20,7 +22,17 @@ final class WhyCommand {
 
   private WhyCommand(PlanInput plan, List<String> what) {
     this.plan = plan;
-    this.what = what;
+    this.what = ruleLast(what);
+  }
+
+  /** A rule may be named before the thing as well as after it. */
+  private static List<String> ruleLast(List<String> what) {
+    if (what.size() < 2 || !RuleCatalog.ids().contains(what.get(0))) {
+      return what;
+    }
+    List<String> turned = new ArrayList<>(what.subList(1, what.size()));
+    turned.add(what.get(0));
+    return turned;
   }
 
   static Spec spec(Streams streams) {
@@ -61,7 +73,7 @@ final class WhyCommand {
     Asked of = Asked.of(what, questions);
     String subject = of.subject();
     boolean listOnly = of.topic().isEmpty() && questions.subjects().contains(subject);
-    List<Question> asked = listOnly ? questions.about(subject) : asked(questions, of);
+    List<Question> asked = listOnly ? questions.about(subject) : asked(garden, questions, of);
     if (form == Form.JSON) {
       streams.out().print(Json.text(WhyText.data(plan.name(), asked, !listOnly)));
       return Exit.CLEAN;
@@ -105,12 +117,14 @@ final class WhyCommand {
     }
   }
 
-  private List<Question> asked(Questions questions, Asked of) {
+  private List<Question> asked(Garden garden, Questions questions, Asked of) {
     String subject = of.subject();
     if (!questions.subjects().contains(subject)) {
       List<Question> ofRule = of.topic().isEmpty() ? questions.ofRule(subject) : List.of();
       if (ofRule.isEmpty()) {
-        throw unknown(questions, subject);
+        throw RuleCatalog.ids().contains(subject)
+            ? foundNothing(subject)
+            : unknown(questions, subject);
       }
       return ofRule;
     }
@@ -124,8 +138,45 @@ final class WhyCommand {
                   questions.about(subject).stream().map(Question::topic).distinct().toList();
               return new CommandFailure(
                   "Nothing called `" + topic + "` can be asked of `" + subject + "`.",
-                  Nearest.help(topic, known, "question"));
+                  grownOf(garden, subject)
+                      .filter(planting -> questions.find(planting, topic).isPresent())
+                      .map(planting -> askOf(planting, topic))
+                      .orElseGet(() -> help(topic, known)));
             });
+  }
+
+  /** The first planting of a line, or in a bed: dates are worked out for plantings. */
+  private static Optional<String> grownOf(Garden garden, String subject) {
+    return garden.plantings().stream()
+        .filter(
+            p ->
+                p.line().name().equals(subject)
+                    || p.lot().name().equals(subject)
+                    || p.bed().filter(b -> b.name().equals(subject)).isPresent())
+        .map(Planting::name)
+        .findFirst();
+  }
+
+  private String askOf(String planting, String topic) {
+    return "Ask it of a planting: `slipday why "
+        + plan.name()
+        + " "
+        + planting
+        + " "
+        + topic
+        + "`.";
+  }
+
+  private static String help(String topic, List<String> known) {
+    return known.isEmpty()
+        ? "Nothing is worked out about it by itself; ask about what is grown of it or in it."
+        : Nearest.help(topic, known, "question");
+  }
+
+  private CommandFailure foundNothing(String rule) {
+    return new CommandFailure(
+        "The rule `" + rule + "` found nothing in `" + plan.name() + "`.",
+        "`slipday explain " + rule + "` says what it looks for.");
   }
 
   private CommandFailure unknown(Questions questions, String subject) {

@@ -33,16 +33,33 @@ final class AmountReader extends FigureReader {
     if (unitMayWait && attempt.isWord(at + 1, "to")) {
       return new Measured(n, null, at + 1);
     }
+    Unit degrees = degrees(attempt.text(at + 1), at + 2);
+    if (degrees != null) {
+      return new Measured(n, degrees, at + 3);
+    }
     Unit unit = Unit.named(attempt.text(at + 1)).orElse(null);
     return unit != null && kind.takes(unit)
         ? withSmallerUnit(n, unit, at + 2)
         : noFigure(unitMistake(at, unit));
   }
 
+  /** The unit of {@code 18° C} and {@code 18 ° C}; null where there is none such. */
+  private @Nullable Unit degrees(String sign, int at) {
+    Unit unit = sign.equals("°") ? Unit.named(attempt.text(at)).orElse(null) : null;
+    boolean fits = unit != null && unit.dimension() == Dimension.TEMPERATURE && kind.takes(unit);
+    return fits ? unit : null;
+  }
+
   private @Nullable Measured measuredGlued(int at) {
     Mistakes.Glued glued = Mistakes.glued(attempt.words.get(at)).orElse(null);
     if (glued == null) {
       return noFigure(fail(at));
+    }
+    Unit degrees = degrees(glued.word(), at + 1);
+    if (degrees != null) {
+      return isTooLarge(glued.amount())
+          ? noFigure(tooLarge(at))
+          : new Measured(glued.amount(), degrees, at + 2);
     }
     Unit unit = Unit.named(glued.word()).orElse(null);
     if (unit == null) {

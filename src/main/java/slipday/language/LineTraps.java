@@ -71,6 +71,10 @@ final class LineTraps {
   }
 
   private static Finding stray(List<Word> words, int i) {
+    return MeantBy.stray(words, i).orElseGet(() -> unmeant(words, i));
+  }
+
+  private static Finding unmeant(List<Word> words, int i) {
     Word word = words.get(i);
     String c = word.text();
     if (BRACKETS.contains(c)) {

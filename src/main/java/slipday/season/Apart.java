@@ -11,6 +11,7 @@ import slipday.source.Span;
  * @param chance that they are in bloom together all the same, 0 to 1
  * @param togetherMornings the usual number of mornings together that remain
  * @param moved days the asking planting was put off
+ * @param lasting whether one of them flowers for weeks, so that days put off are no promise
  * @param span where it is asked
  */
 public record Apart(
@@ -20,5 +21,6 @@ public record Apart(
     double chance,
     int togetherMornings,
     int moved,
+    boolean lasting,
     Span span,
     Reason reason) {}

@@ -162,6 +162,9 @@ final class Partners {
     if (honoured) {
       return "apart in all but " + Math.round(chance * 100) + " % of years";
     }
+    if (!lasting && slack == 0) {
+      return "its date leaves no later day from which it still ripens";
+    }
     return lasting
         ? "plants that flower for weeks, as long as they grow, can't be kept apart by their dates"
         : "even " + slack + " days later, the most that still ripens, they bloom together";
@@ -203,6 +206,7 @@ final class Partners {
         best.chance(),
         best.mornings().usual(),
         honoured ? delay : 0,
+        lasting,
         wish.reason().place().orElseGet(asking::span),
         reason);
   }

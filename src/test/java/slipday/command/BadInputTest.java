@@ -84,6 +84,15 @@ class BadInputTest {
   }
 
   @Test
+  void textInUtf16IsCalledByItsName() throws IOException {
+    write("wide.season", "season 2026\n".getBytes(StandardCharsets.UTF_16));
+    Run run = run("check", "wide.season");
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.err())
+        .startsWith("slipday: `wide.season` is saved as UTF-16, and a season file is UTF-8.\n");
+  }
+
+  @Test
   void anEmptyFileLacksItsBeginning() throws IOException {
     write("empty.season", "");
     Run run = run("check", "empty.season");

@@ -1,6 +1,9 @@
 package slipday.rules.crossing;
 
 import slipday.finding.Level;
+import slipday.garden.CropFacts;
+import slipday.garden.Planting;
+import slipday.garden.Species;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
@@ -43,19 +46,36 @@ public final class BloomNotApart implements Rule {
                 + ", usually on "
                 + Words.count(apart.togetherMornings(), "morning", "mornings")
                 + ".")
+        .note(Words.sentence(apart.reason().says()))
         .because(apart.reason())
         .help(mend(season, apart));
   }
 
   private static String mend(Season season, Apart apart) {
+    if (!cross(apart.asking(), apart.other())) {
+      return "They are of kinds that do not cross, so nothing is lost: take this line out.";
+    }
+    if (apart.lasting()) {
+      return "Cover the chosen flowers and pollinate them by hand instead, or cage one of the two.";
+    }
     boolean fixed =
         season
             .planting(apart.asking().name())
             .map(PlantingSeason::choice)
             .filter(c -> c.fixed())
             .isPresent();
-    return (fixed ? "Leave the date of this planting free, or m" : "M")
-        + "ove the other one. Plants that flower for weeks can hardly be kept apart by dates: cover"
-        + " the chosen flowers instead.";
+    return (fixed ? "Leave the date of this planting free, or s" : "S")
+        + "ow the other one three or four weeks sooner or later.";
+  }
+
+  private static boolean cross(Planting one, Planting other) {
+    return takes(one.species(), other.species()) || takes(other.species(), one.species());
+  }
+
+  private static boolean takes(Species mother, Species father) {
+    return mother.name().equals(father.name())
+        || mother.facts().all(CropFacts.CROSSES_WITH).stream()
+            .anyMatch(
+                d -> d.value().species().equals(father.name()) && d.value().degree().high() > 0);
   }
 }

@@ -8,6 +8,7 @@ import slipday.language.PlanClauses;
 import slipday.rules.PlanMends;
 import slipday.rules.Reporter;
 import slipday.rules.Words;
+import slipday.season.Apart;
 import slipday.season.Exposure;
 import slipday.season.Season;
 import slipday.source.Span;
@@ -26,13 +27,15 @@ final class Exposures {
   /**
    * A report of such an exposure, with its figures.
    *
+   * @param grave whether the seed is in danger enough for the rule's own level
    * @param whose whose pollen it is
    */
-  static Reporter.Report keptOpen(Reporter reporter, Exposure exposure, String whose) {
+  static Reporter.Report keptOpen(
+      Reporter reporter, Exposure exposure, boolean grave, String whose) {
     Planting receiver = exposure.receiver();
     return described(
         reporter.report(
-            exposure.near(),
+            grave,
             receiver,
             seedLine(receiver),
             "Seed of "
@@ -41,6 +44,27 @@ final class Exposures {
                 + whose
                 + "."),
         exposure);
+  }
+
+  /** The wish that keeps the two apart by their dates, where it was granted. */
+  static Optional<Apart> keptApart(Season season, Exposure exposure) {
+    String receiver = exposure.receiver().name();
+    String source = exposure.source().name();
+    return season.apart().stream()
+        .filter(Apart::honoured)
+        .filter(a -> isBetween(a, receiver, source) || isBetween(a, source, receiver))
+        .findFirst();
+  }
+
+  private static boolean isBetween(Apart apart, String asking, String other) {
+    return apart.asking().name().equals(asking) && apart.other().name().equals(other);
+  }
+
+  /** What that wish came to. */
+  static String inAllBut(Apart apart) {
+    return "Their dates keep them apart, as asked, in all but "
+        + Words.percent(apart.chance())
+        + " of years.";
   }
 
   /** The line that says seed is kept, or else the planting. */
@@ -75,8 +99,8 @@ final class Exposures {
     return "The chance that they are in flower together is "
         + Words.percent(exposure.chance().get())
         + ": usually on "
-        + m.usual()
-        + " mornings ("
+        + Words.count(m.usual(), "morning", "mornings")
+        + " ("
         + m.few()
         + " to "
         + m.many()

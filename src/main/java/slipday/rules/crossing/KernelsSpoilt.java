@@ -10,6 +10,7 @@ import slipday.language.PlanClauses;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
+import slipday.season.Apart;
 import slipday.season.Exposure;
 import slipday.season.PollenSource;
 import slipday.season.Season;
@@ -37,7 +38,7 @@ public final class KernelsSpoilt implements Rule {
         .filter(Exposure::sameSpecies)
         .filter(e -> e.receiver().facts().valueOr(CropFacts.KERNELS_SHOW, false))
         .filter(e -> !type(e.receiver().facts()).equals(type(facts(e.source()))))
-        .forEach(e -> found(e, reporter));
+        .forEach(e -> found(season, e, reporter));
   }
 
   private static Facts facts(PollenSource source) {
@@ -52,11 +53,12 @@ public final class KernelsSpoilt implements Rule {
     return facts.get(CropFacts.KERNEL_TYPE).map(t -> t.value());
   }
 
-  private static void found(Exposure exposure, Reporter reporter) {
+  private static void found(Season season, Exposure exposure, Reporter reporter) {
+    Optional<Apart> apart = Exposures.keptApart(season, exposure);
     Planting receiver = exposure.receiver();
     Reporter.Report report =
         reporter.report(
-            exposure.near(),
+            exposure.near() && apart.isEmpty(),
             receiver,
             receiver.span(),
             "Kernels of "
@@ -76,10 +78,13 @@ public final class KernelsSpoilt implements Rule {
                 + type(facts(exposure.source())).orElse("of a type not told")
                 + "; the kernel eaten this year is the seed.")
         .help(
-            "Sow one of them three to four weeks later (`"
-                + PlanClauses.BLOOM_APART.name()
-                + "`), stand them "
+            (apart.isPresent()
+                    ? "To be surer, stand them "
+                    : "Sow one of them three to four weeks later (`"
+                        + PlanClauses.BLOOM_APART.name()
+                        + "`), stand them ")
                 + Words.metres(exposure.isolation().high())
                 + " or more apart, or grow one type.");
+    apart.map(Exposures::inAllBut).ifPresent(report::note);
   }
 }

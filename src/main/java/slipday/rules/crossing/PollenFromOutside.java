@@ -38,6 +38,7 @@ public final class PollenFromOutside implements Rule {
         Exposures.keptOpen(
             reporter,
             exposure,
+            exposure.near(),
             who + Words.tick(outsider.name()) + " (" + exposure.source().crop().name() + ")");
     outsider.places().find(PlanClauses.DISTANCE).ifPresent(d -> report.also(d, "this far away"));
     Exposures.mended(

@@ -1,11 +1,13 @@
 package slipday.rules.crossing;
 
+import java.util.Optional;
 import slipday.caution.Caution;
 import slipday.finding.Level;
 import slipday.garden.Planting;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
+import slipday.season.Apart;
 import slipday.season.Exposure;
 import slipday.season.Season;
 
@@ -35,7 +37,11 @@ public final class SeedOpenToCrossing implements Rule {
 
   private static void found(Season season, Exposure exposure, Planting source, Reporter reporter) {
     Planting receiver = exposure.receiver();
-    Reporter.Report report = Exposures.keptOpen(reporter, exposure, Words.tick(source.name()));
+    Optional<Apart> apart = Exposures.keptApart(season, exposure);
+    Reporter.Report report =
+        Exposures.keptOpen(
+            reporter, exposure, exposure.near() && apart.isEmpty(), Words.tick(source.name()));
+    apart.map(Exposures::inAllBut).ifPresent(report::note);
     Exposures.mended(report, exposure, "")
         .note("Both are " + receiver.species().latin() + ": within a species everything crosses.");
     if (source.lot().bitterRisk(season.garden()) && !receiver.crop().isBitter()) {

@@ -44,6 +44,11 @@ public final class SoilTooCold implements Rule {
                     .ifPresent(wanted -> found(season, j, wanted, reporter)));
   }
 
+  private static boolean couldStartIndoors(Judged judged) {
+    return !judged.season().indoors()
+        && judged.planting().facts().get(CropFacts.SEEDLING_AGE).isPresent();
+  }
+
   private static void found(
       Season season, Judged judged, Reasoned<Double> wanted, Reporter reporter) {
     Reporter.Report report =
@@ -71,6 +76,9 @@ public final class SoilTooCold implements Rule {
             ((judged.choice().fixed()
                         ? judged.later()
                         : "A day with warmer soil would come too late for fruit to ripen.")
+                    + (couldStartIndoors(judged)
+                        ? " It can be started indoors, where seed is warm."
+                        : "")
                     + " Black plastic warms the soil sooner; tell by how much, as `mulch`.")
                 .strip());
     judged.planting().facts().get(CropFacts.GERMINATES).ifPresent(g -> report.fact(g.reason()));
