@@ -31,6 +31,9 @@ public final class FileTexts {
   static final String RULE = "unusable-file";
   private static final char NOT_DECODED = '\uFFFD';
   private static final long LARGEST = 64L << 20;
+  private static final int LOOKED_AT = 64;
+  private static final String SAVE_AS_UTF_8 =
+      "Save the file as UTF-8 in the editor it was written with.";
 
   private final Map<Path, String> overlays;
   private final Optional<Map<Path, byte[]>> kept;
@@ -190,8 +193,7 @@ public final class FileTexts {
   private static Outcome<Optional<Source>> decoded(byte[] bytes, String name) {
     if (isUtf16(bytes)) {
       return unusable(
-          "`" + name + "` is saved as UTF-16, and a season file is UTF-8.",
-          "Save it as UTF-8 in the editor it was written with.");
+          "`" + name + "` is saved as UTF-16, and Slipday reads UTF-8.", SAVE_AS_UTF_8);
     }
     // Quicker by far than a decoder, but what is not UTF-8 becomes a mark that may stand there.
     String text = new String(bytes, StandardCharsets.UTF_8);
@@ -205,15 +207,22 @@ public final class FileTexts {
       return Outcome.of(Optional.of(Source.of(name, text)));
     } catch (CharacterCodingException e) {
       return unusable(
-          "Line " + lineOfFirstBad(bytes) + " of `" + name + "` is not UTF-8.",
-          "Save the file as UTF-8 in the editor it was written with.");
+          "Line " + lineOfFirstBad(bytes) + " of `" + name + "` is not UTF-8.", SAVE_AS_UTF_8);
     }
   }
 
-  /** By the mark that such a text begins with. */
+  /** By its byte order mark, or by every other byte of its beginning being zero. */
   private static boolean isUtf16(byte[] bytes) {
-    int first = bytes.length < 2 ? 0 : ((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF);
-    return first == 0xFEFF || first == 0xFFFE;
+    if (bytes.length < 2) {
+      return false;
+    }
+    boolean marked = (bytes[0] & bytes[1] & 0xFF) == 0xFE && (bytes[0] ^ bytes[1]) == 1;
+    boolean everyOther = true;
+    int zero = bytes[0] == 0 ? 0 : 1;
+    for (int i = 0; i < Math.min(bytes.length, LOOKED_AT); i++) {
+      everyOther &= (bytes[i] == 0) == (i % 2 == zero);
+    }
+    return marked || everyOther;
   }
 
   /** The 1-based line of the first byte that is not UTF-8. */

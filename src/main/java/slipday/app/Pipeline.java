@@ -135,6 +135,16 @@ public final class Pipeline {
     Meanwhile.begin(() -> madeReady(reckoned));
     Outcome<Loader.Loaded> loaded = Loader.load(texts, plan, path, includesOutside);
     List<Finding> findings = new ArrayList<>(loaded.findings());
+    if (loaded.value().files().stream().allMatch(f -> f.lines().isEmpty())) {
+      findings.add(sayingNothing(plan.first()));
+      return new Checked(
+          true,
+          loaded.value().files(),
+          loaded.value().each(),
+          Optional.empty(),
+          Optional.empty(),
+          Folding.fold(findings));
+    }
     ClimateAhead climate = new ClimateAhead(texts, plan);
     if (reckoned) {
       Resolver.weather(loaded.value().said()).ifPresent(climate::beginWeather);
@@ -154,6 +164,9 @@ public final class Pipeline {
         }
         season = season(g, sound, climate, findings);
       }
+      if (season.isEmpty()) {
+        findings.addAll(Checker.allowances(g));
+      }
     }
     findings.sort(Finding.ORDER);
     return new Checked(
@@ -163,6 +176,17 @@ public final class Pipeline {
         garden.value(),
         season,
         Folding.fold(findings));
+  }
+
+  private static Finding sayingNothing(Source plan) {
+    return Finding.error(
+            "nothing-begun", plan.span(0, 0), "`" + plan.name() + "` says nothing yet.")
+        .withHelp(
+            "Begin with two lines such as `"
+                + Declaration.SEASON.example()
+                + "` and `"
+                + Declaration.SITE.example()
+                + "`.");
   }
 
   /**

@@ -1,8 +1,6 @@
 package slipday.command;
 
 import slipday.app.Checked;
-import slipday.finding.Finding;
-import slipday.finding.Level;
 import slipday.output.ClimateText;
 import slipday.output.Tables;
 import slipday.output.data.ClimateData;
@@ -34,14 +32,6 @@ final class ClimateCommand {
         .out()
         .print(
             form.of(data, () -> Tables.of(data), () -> new ClimateText(data, plan.ink()).text()));
-    if (checked.findings().stream().anyMatch(ClimateCommand::ofWeather)) {
-      return plan.tellErrors(checked);
-    }
-    return Exit.CLEAN;
-  }
-
-  /** A mistake of the record itself: what is shown does without the days it spoils. */
-  private static boolean ofWeather(Finding finding) {
-    return finding.level() == Level.ERROR && finding.rule().startsWith("weather-");
+    return plan.tellWeatherErrors(checked);
   }
 }

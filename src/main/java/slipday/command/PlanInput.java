@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
 import slipday.app.Pipeline;
@@ -81,9 +82,19 @@ final class PlanInput {
    * @return the exit code they call for
    */
   int tellErrors(Checked checked) {
+    return tellErrors(checked, "plan", finding -> true);
+  }
+
+  /** The same of what is amiss with the weather record alone. */
+  int tellWeatherErrors(Checked checked) {
+    return tellErrors(checked, "weather record", f -> f.rule().startsWith("weather-"));
+  }
+
+  private int tellErrors(Checked checked, String where, Predicate<Finding> told) {
     List<Finding> errors =
         checked.findings().stream()
             .filter(f -> f.level() == Level.ERROR && f.allowed().isEmpty())
+            .filter(told)
             .toList();
     if (errors.isEmpty()) {
       return Exit.CLEAN;
@@ -95,7 +106,7 @@ final class PlanInput {
     }
     // The result stands; what the rules hold against the plan is told by `check`.
     String count = FindingsText.count(errors).strip().replaceFirst("\\.$", "");
-    streams.err().print(count + " in this plan: slipday check " + name() + "\n");
+    streams.err().print(count + " in this " + where + ": slipday check " + name() + "\n");
     return Exit.FINDINGS;
   }
 }

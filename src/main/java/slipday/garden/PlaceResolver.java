@@ -129,7 +129,8 @@ final class PlaceResolver {
       findings.add(
           Finding.error("unknown-name", name.span(), "There is no time zone `" + name.text() + "`.")
               .meant(
-                  Nearest.to(name.text(), ZoneId.getAvailableZoneIds()),
+                  ClockNames.zone(name.text())
+                      .or(() -> Nearest.to(name.text(), ZoneId.getAvailableZoneIds())),
                   () -> "Write it as region and city, such as `Europe/Berlin`."));
       return Optional.empty();
     }

@@ -3,7 +3,6 @@ package slipday.garden;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -29,10 +28,16 @@ final class PlantingResolver {
   private final Names<Lot> lots;
   private final Names<Planting> plantings;
   private final Names<Cross> crosses;
+  private final Cages cages;
   private final List<Value.Name> mentioned = new ArrayList<>();
 
   PlantingResolver(
-      List<Finding> findings, Optional<SeasonYear> season, Names<Bed> beds, Names<Lot> lots) {
+      List<Finding> findings,
+      Optional<SeasonYear> season,
+      Names<Bed> beds,
+      Names<Lot> lots,
+      Cages cages) {
+    this.cages = cages;
     this.findings = findings;
     this.season = season;
     this.beds = beds;
@@ -60,30 +65,30 @@ final class PlantingResolver {
     }
     Bound head = block.head().get();
     Optional<Lot> lot = lots.need(head.name("lot"));
-    String nameKey = head.has("as") ? "as" : "lot";
+    String name = Cages.name(head);
     Optional<Bed> bed = block.find(PlanClauses.IN).flatMap(c -> beds.need(c.bound().name("bed")));
     block.find(PlanClauses.START).ifPresent(this::checkAge);
     Optional<Reasoned<LocalDate>> sownOn = day(block, PlanClauses.SOW_ON);
     Optional<Reasoned<LocalDate>> outOn = day(block, PlanClauses.PLANT_OUT_ON);
     checkOrder(block, sownOn, outOn);
-    notItself(block, head.name(nameKey).text());
+    notItself(block, name);
     Optional<Reasoned<Integer>> plants =
         atLeastOne(block, PlanClauses.PLANTS, "count", "A planting has 1 plant or more.");
     FlowerCare care =
-        block.find(PlanClauses.FLOWERS).map(c -> care(c.bound())).orElse(FlowerCare.open());
+        block.find(PlanClauses.FLOWERS).map(c -> care(name, c.bound())).orElse(FlowerCare.open());
     Optional<Reasoned<Planting.HandPollination>> byHand =
         atLeastOne(block, PlanClauses.POLLINATE, "fruits", ONE_FRUIT)
             .flatMap(n -> value(block, PlanClauses.POLLINATE, PlantingResolver::pollination));
     List<Reasoned<String>> apart = block.every(PlanClauses.BLOOM_APART).map(this::mention).toList();
     if (lot.isEmpty()) {
-      plantings.addSpoilt(block, nameKey);
+      plantings.addSpoilt(name);
       // What else is said of the planting names it as its lot was meant to be named.
-      Nearest.to(head.name(nameKey).text(), lots.map().keySet()).ifPresent(plantings::addSpoilt);
+      Nearest.to(name, lots.map().keySet()).ifPresent(plantings::addSpoilt);
       return;
     }
     plantings.add(
         new Planting(
-            head.name(nameKey).text(),
+            name,
             lot.get(),
             bed,
             plants,
@@ -233,15 +238,13 @@ final class PlantingResolver {
                                 + " caged`.")));
   }
 
-  private FlowerCare care(Bound b) {
+  private FlowerCare care(String planting, Bound b) {
     String how = b.choice("how");
-    List<Value.Name> with = b.names("planting");
-    mentioned.addAll(with);
-    Set<String> names = new HashSet<>();
-    with.forEach(n -> names.add(n.text()));
+    mentioned.addAll(b.names("planting"));
     for (FlowerCare.How each : FlowerCare.How.values()) {
       if (how.startsWith(each.words())) {
-        return new FlowerCare(each, names);
+        boolean caged = each == FlowerCare.How.CAGED;
+        return new FlowerCare(each, caged ? cages.with(planting) : Set.of());
       }
     }
     throw new IllegalStateException("no flower care `" + how + "`");

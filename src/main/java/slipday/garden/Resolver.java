@@ -98,8 +98,11 @@ public final class Resolver {
     Optional<RecordResolver> record =
         season.map(y -> new RecordResolver(said, y, seed.lines().map(), planned));
     record.ifPresentOrElse(r -> bear(r, seed.lots()), () -> spoilBorn(seed.lots()));
-    PlantingResolver plantings = new PlantingResolver(findings, season, places.beds(), seed.lots());
-    of(Declaration.GROW).forEach(plantings::planting);
+    List<Block> grown = of(Declaration.GROW).toList();
+    PlantingResolver plantings =
+        new PlantingResolver(
+            findings, season, places.beds(), seed.lots(), new Cages(grown, findings));
+    grown.forEach(plantings::planting);
     of(Declaration.CROSS).forEach(plantings::cross);
     plantings.checkNamesOfPlantings();
     GoalResolver goals =

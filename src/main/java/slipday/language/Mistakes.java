@@ -188,8 +188,10 @@ final class Mistakes {
   static Shape.Mistake coordinate(String text, double most) {
     return new Shape.Mistake(
         "coordinate-range",
-        "`" + text + "` is no place on earth: at most " + Math.round(most) + " degrees.",
-        "Write it as `44.21 N, 72.58 W`.");
+        text.startsWith("-") || text.startsWith("\u2212")
+            ? "`" + text + "` has a minus and a letter, which may say the same twice or undo it."
+            : "`" + text + "` is no place on earth: at most " + Math.round(most) + " degrees.",
+        "Write it as `44.21 N, 72.58 W`; south is `S`, without a minus.");
   }
 
   static Shape.Mistake wrongUnit(Unit unit, Kind kind) {

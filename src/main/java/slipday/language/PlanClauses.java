@@ -279,7 +279,9 @@ public final class PlanClauses {
           in(GROW),
           "flowers: (how: open | cover the chosen | caged with <planting>{ and <planting>} | caged"
               + " | males removed | females removed | all removed)",
-          "What is done with the flowers: left to the bees, the chosen covered, caged, or removed.",
+          "What is done with the flowers: left to the bees, the chosen covered, caged, or removed."
+              + " Plantings of one cage cross with each other; it is enough that one names the"
+              + " other.",
           "flowers cover the chosen");
   public static final Clause POLLINATE =
       once(

@@ -79,6 +79,11 @@ final class Allowances {
     return finding;
   }
 
+  /** Allowances that can't be followed whatever the rules find. */
+  static List<Finding> refused(Garden garden) {
+    return garden.allowances().stream().flatMap(a -> refused(a).stream()).toList();
+  }
+
   private static Optional<Finding> refused(Allowance allowance) {
     String rule = allowance.rule();
     if (!RuleCatalog.ids().contains(rule)) {

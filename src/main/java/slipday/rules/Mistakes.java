@@ -10,6 +10,7 @@ final class Mistakes {
           "after-its-end",
           Allowances.NOT_POSSIBLE,
           Allowances.WITHOUT_REASON,
+          "cage-left-open",
           "clause-missing",
           "clause-shape",
           "comma-in-number",

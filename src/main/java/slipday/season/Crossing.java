@@ -241,10 +241,7 @@ final class Crossing {
   }
 
   private static boolean inOneCage(Planting a, Planting b) {
-    return a.flowers().caged()
-        && b.flowers().caged()
-        && (a.flowers().cagedWith().contains(b.name())
-            || b.flowers().cagedWith().contains(a.name()));
+    return a.flowers().cagedWith().contains(b.name());
   }
 
   private static boolean intoSeed(Planting receiver) {

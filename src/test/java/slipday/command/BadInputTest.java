@@ -3,6 +3,7 @@ package slipday.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -84,23 +85,43 @@ class BadInputTest {
   }
 
   @Test
-  void textInUtf16IsCalledByItsName() throws IOException {
-    write("wide.season", "season 2026\n".getBytes(StandardCharsets.UTF_16));
-    Run run = run("check", "wide.season");
-    assertThat(run.exit()).isEqualTo(2);
-    assertThat(run.err())
-        .startsWith("slipday: `wide.season` is saved as UTF-16, and a season file is UTF-8.\n");
-  }
-
-  @Test
   void anEmptyFileLacksItsBeginning() throws IOException {
     write("empty.season", "");
     Run run = run("check", "empty.season");
     assertThat(run.exit()).isEqualTo(1);
     assertThat(run.out())
-        .contains("error[nothing-begun]: The plan has no `season`.")
-        .contains("error[nothing-begun]: The plan has no `site`.")
-        .endsWith("2 errors.\n");
+        .startsWith("error[nothing-begun]: `empty.season` says nothing yet.\n")
+        .contains("Begin with two lines such as `season 2026` and `site ")
+        .endsWith("\n1 error.\n");
+  }
+
+  @Test
+  void theClimateOfAMistakenRecordIsToldWithAWarningThatItIs() throws IOException {
+    write("plan.season", SITE + "  weather file \"w.csv\"\n");
+    write("w.csv", "date,low C,high C\n2020-01-01,x,3\n2020-01-02,1,3\n");
+    Run run = run("climate", "plan.season");
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.out()).startsWith("Climate of ");
+    assertThat(run.err()).isEqualTo("1 error in this weather record: slipday check plan.season\n");
+  }
+
+  @Test
+  void aFileOfCommentsSaysNothingEither() throws IOException {
+    write("comments.season", "# to be written in spring\n\n");
+    assertThat(run("check", "comments.season").out())
+        .contains("`comments.season` says nothing yet.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"UTF-16", "UTF-16LE", "UTF-16BE"})
+  void textOfTwoBytesALetterIsCalledByItsName(String charset) throws IOException {
+    write("wide.season", SITE.getBytes(Charset.forName(charset)));
+    Run run = run("check", "wide.season");
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.err())
+        .isEqualTo(
+            "slipday: `wide.season` is saved as UTF-16, and Slipday reads UTF-8.\n"
+                + "Save the file as UTF-8 in the editor it was written with.\n");
   }
 
   @Test

@@ -86,6 +86,30 @@ class UnknownNamesTest {
   }
 
   @Test
+  void theNameOfAClockLeadsToItsZone() {
+    String plan = "season 2026\nsite home\n  place 44.21 N, 72.58 W\n  time zone %s\n";
+    for (String zone :
+        List.of("EST:America/New_York", "CEST:Europe/Berlin", "nzdt:Pacific/Auckland")) {
+      String[] pair = zone.split(":");
+      assertThat(Plans.of(Plans.check(plan.formatted(pair[0])), "unknown-name"))
+          .extracting(Finding::help)
+          .containsExactly("Did you mean `" + pair[1] + "`?");
+    }
+    assertThat(Plans.of(Plans.check(plan.formatted("Europe/Berln")), "unknown-name"))
+        .extracting(Finding::help)
+        .containsExactly("Did you mean `Europe/Berlin`?");
+  }
+
+  @Test
+  void anAllowanceIsJudgedBesideOtherMistakes() {
+    assertThat(
+            unknown(
+                "line ember", "  is a quagga", "allow quagga", "  in ember", "  because \"so\""))
+        .extracting(Finding::message)
+        .contains("There is no rule `quagga`.");
+  }
+
+  @Test
   void theCommandThatListsThemIsNamedWhereNothingIsNear() {
     assertThat(help("quagga")).startsWith("Known: ").endsWith(" `slipday crops` lists them all.");
     assertThat(unknown("bed south", "  size 3 m x 1 m", "allow quagga", "  in south"))
