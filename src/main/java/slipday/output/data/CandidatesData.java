@@ -124,6 +124,8 @@ public record CandidatesData(
    * @param low the true value is above this in 9 cases of 10
    * @param high and below this in as many
    * @param accuracy correlation of the value's difference from the mean with the true one
+   * @param alone what it would be by figures of this trait alone; null where it was valued by
+   *     itself
    * @param rank 1 the nearest to the aim; null where there is no aim
    */
   public record TraitFigureData(
@@ -135,7 +137,18 @@ public record CandidatesData(
       Optional<Double> low,
       Optional<Double> high,
       Optional<Double> accuracy,
+      Optional<AloneData> alone,
       Optional<Integer> rank) {}
+
+  /**
+   * A breeding value by figures of one trait alone, beside that of traits valued together.
+   *
+   * @param value on the trait's scale
+   * @param low the true value is above this in 9 cases of 10
+   * @param high and below this in as many
+   * @param accuracy correlation of the value's difference from the mean with the true one
+   */
+  public record AloneData(double value, double low, double high, double accuracy) {}
 
   /**
    * A marked fruit and its seed.
@@ -230,6 +243,7 @@ public record CandidatesData(
         f.predicted().map(Predicted::low),
         f.predicted().map(Predicted::high),
         f.predicted().map(Predicted::accuracy),
+        f.alone().map(p -> new AloneData(p.value(), p.low(), p.high(), p.accuracy())),
         f.rank());
   }
 
