@@ -10,18 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slipday.measure.Basis;
-import slipday.measure.Quantity;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 
 /** Everything a season asks of its site: weather years, frost, soil and sun, with their reasons. */
 public final class Climate {
-  /** How wide of the mark calendar days are; the test of open data measures it. */
-  private static final Reason SUMMERS =
-      Reason.method(
-          "Calendar days take every summer for a usual one: where July is cool (20 °C) fruit comes"
-              + " up to two weeks later, in some years three; where it is hot (25 °C) one to four"
-              + " weeks sooner.");
+  private static final double COOL_JULY = 20;
+  private static final double HOT_JULY = 25;
 
   private final SiteClimateInput input;
   private final Optional<WeatherYears> years;
@@ -80,9 +76,9 @@ public final class Climate {
 
   private void findFrosts(WeatherYears weather) {
     for (FrostThreshold threshold : FrostThreshold.values()) {
-      FrostDates.law(weather, axis(), FrostSide.SPRING, threshold)
+      FrostDates.law(weather, axis(), FrostSide.SPRING, threshold, input.units())
           .ifPresent(law -> spring.put(threshold, law));
-      FrostDates.law(weather, axis(), FrostSide.AUTUMN, threshold)
+      FrostDates.law(weather, axis(), FrostSide.AUTUMN, threshold, input.units())
           .ifPresent(law -> autumn.put(threshold, law));
     }
   }
@@ -93,6 +89,11 @@ public final class Climate {
 
   public ZoneId zone() {
     return input.zone();
+  }
+
+  /** The units its gardener is answered in. */
+  public Units units() {
+    return input.units();
   }
 
   /** The days of the season planned. */
@@ -192,20 +193,30 @@ public final class Climate {
       lastSpringFrost().ifPresent(law -> all.add(law.reason()));
       firstAutumnFrost().ifPresent(law -> all.add(law.reason()));
       if (readSoil.isKnown()) {
-        all.add(readSoil.reason());
+        all.add(readSoil.reason(input.units()));
       }
-      all.add(SUMMERS);
+      all.add(summers());
       return all;
     }
     tellRecord(all);
-    all.add(soil.reason());
+    all.add(soil.reason(input.units()));
     return all;
+  }
+
+  /** How wide of the mark calendar days are; the test of open data measures it. */
+  private Reason summers() {
+    return Reason.method(
+        "Calendar days take every summer for a usual one: where July is cool ("
+            + units().temperature(COOL_JULY)
+            + ") fruit comes up to two weeks later, in some years three; where it is hot ("
+            + units().temperature(HOT_JULY)
+            + ") one to four weeks sooner.");
   }
 
   private void tellRecord(List<Reason> all) {
     weatherReason.ifPresent(all::add);
-    input.offset().ifPresent(o -> all.add(offsetReason(o, "day and night")));
-    input.nightOffset().ifPresent(o -> all.add(offsetReason(o, "at night")));
+    input.offset().ifPresent(o -> all.add(offsetReason(o, units(), "day and night")));
+    input.nightOffset().ifPresent(o -> all.add(offsetReason(o, units(), "at night")));
   }
 
   private List<Reason> reasonsOf() {
@@ -214,7 +225,7 @@ public final class Climate {
     spring.values().forEach(law -> all.add(law.reason()));
     autumn.values().forEach(law -> all.add(law.reason()));
     if (years.isPresent()) {
-      all.add(soil.reason());
+      all.add(soil.reason(input.units()));
     }
     return List.copyOf(all);
   }
@@ -265,12 +276,12 @@ public final class Climate {
     return new Reason(says, Basis.WEATHER, Optional.empty(), from);
   }
 
-  private static Reason offsetReason(Reasoned<Double> offset, String when) {
+  private static Reason offsetReason(Reasoned<Double> offset, Units units, String when) {
     double by = offset.value();
     return Reason.derived(
         "The garden is taken to be "
-            + Quantity.plain(Math.abs(by))
-            + (by < 0 ? " °C colder" : " °C warmer")
+            + units.difference(Math.abs(by))
+            + (by < 0 ? " colder" : " warmer")
             + " than the station "
             + when
             + ".",

@@ -3,6 +3,7 @@ package slipday.climate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import slipday.measure.Units;
 
 /** Finds the dates of frost in the seasons of a record. */
 public final class FrostDates {
@@ -40,7 +41,7 @@ public final class FrostDates {
    * seasons to count and too few dates, fewer than three, to fit a curve to.
    */
   public static Optional<FrostLaw> law(
-      WeatherYears years, SeasonAxis axis, FrostSide side, FrostThreshold threshold) {
+      WeatherYears years, SeasonAxis axis, FrostSide side, FrostThreshold threshold, Units units) {
     List<RecordedFrost.Dated> seasons =
         years.usable().stream()
             .map(y -> new RecordedFrost.Dated(y.label(), of(y, side, threshold)))
@@ -50,7 +51,7 @@ public final class FrostDates {
     return tooFew
         ? Optional.empty()
         : Optional.of(
-            new RecordedFrost(side, threshold, axis, years.record().name(), seasons, dates));
+            new RecordedFrost(side, threshold, axis, years.record().name(), seasons, dates, units));
   }
 
   /**

@@ -1,6 +1,7 @@
 package slipday.climate;
 
 import slipday.measure.Reason;
+import slipday.measure.Units;
 
 /**
  * From frosts of 0 °C, which the gardener tells the dates of, to deeper or lighter ones: the nights
@@ -33,9 +34,13 @@ public final class FrostDepth {
     return slot - DAYS_PER_DEGREE * celsius;
   }
 
-  public static Reason reason() {
+  public static Reason reason(Units units) {
     return Reason.method(
-        "A frost 1 °C deeper than 0 °C is taken to end 5 days sooner in spring and to begin 5 days"
-            + " later in autumn (common practice, no source); near the sea it is more.");
+        "A frost "
+            + units.difference(1)
+            + " deeper than "
+            + units.temperature(0)
+            + " is taken to end 5 days sooner in spring and to begin 5 days later in autumn (common"
+            + " practice, no source); near the sea it is more.");
   }
 }

@@ -1,6 +1,6 @@
 package slipday.climate;
 
-import slipday.measure.Quantity;
+import slipday.measure.Units;
 
 /**
  * Lows at screen height (1.5 to 2 m) that matter to a garden. The ground is some degrees colder
@@ -39,8 +39,7 @@ public enum FrostThreshold {
   }
 
   /** {@code frost (0 °C)}. */
-  @Override
-  public String toString() {
-    return word + " (" + Quantity.plain(celsius) + " °C)";
+  public String words(Units units) {
+    return word + " (" + units.temperature(celsius) + ")";
   }
 }

@@ -8,6 +8,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import slipday.measure.Basis;
 import slipday.measure.Quantity;
 import slipday.measure.Reason;
+import slipday.measure.Units;
 
 /**
  * The soil of a spring without a weather record, from the gardener's own readings: even between
@@ -81,17 +82,22 @@ public final class ReadSoil {
             NormalDistribution.of(at.getAsDouble(), width(slot)).survivalProbability(celsius));
   }
 
-  public Reason reason() {
+  /** To the hundredth, since a tenth is much of it. */
+  private static String rise(Units units) {
+    return Quantity.plain(Math.rint(units.inDegrees(RISE) * 100) / 100) + " " + units.degree();
+  }
+
+  public Reason reason(Units units) {
     String says =
         String.format(
             Locale.ROOT,
-            "Soil is reckoned from your own %s, warming by %s °C a day before and after, give or"
-                + " take %.0f °C, more than %d days from one %.0f °C.",
+            "Soil is reckoned from your own %s, warming by %s a day before and after, give or take"
+                + " %s, more than %d days from one %s.",
             readings.size() == 1 ? "reading" : readings.size() + " readings",
-            Quantity.plain(RISE),
-            SoilTemperature.WIDTH_WITH_READINGS,
+            rise(units),
+            units.difference(SoilTemperature.WIDTH_WITH_READINGS),
             NEAR,
-            SoilTemperature.WIDTH);
+            units.difference(SoilTemperature.WIDTH));
     return new Reason(says, Basis.RECORD, Optional.empty(), List.of());
   }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import slipday.measure.Reason;
+import slipday.measure.Units;
 
 /**
  * Frost as a weather record has it, a date a season or none. From fifteen seasons on the chances
@@ -28,6 +29,7 @@ public final class RecordedFrost implements FrostLaw {
   private final List<Dated> seasons;
   private final int[] dates;
   private final Optional<NormalDistribution> normal;
+  private final Units units;
 
   /**
    * @param dates the slots of the seasons that had one, sorted; at least three, unless there are
@@ -39,7 +41,8 @@ public final class RecordedFrost implements FrostLaw {
       SeasonAxis axis,
       String recordName,
       List<Dated> seasons,
-      int[] dates) {
+      int[] dates,
+      Units units) {
     this.side = side;
     this.threshold = threshold;
     this.axis = axis;
@@ -47,6 +50,7 @@ public final class RecordedFrost implements FrostLaw {
     this.seasons = List.copyOf(seasons);
     this.dates = dates.clone();
     this.normal = fitted(dates);
+    this.units = units;
   }
 
   private static Optional<NormalDistribution> fitted(int[] dates) {
@@ -150,13 +154,13 @@ public final class RecordedFrost implements FrostLaw {
           + "` had a "
           + side.words()
           + " "
-          + threshold
+          + threshold.words(units)
           + ".";
     }
     return "The "
         + side.words()
         + " "
-        + threshold
+        + threshold.words(units)
         + " is about "
         + axis.dayText(median())
         + ", "

@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 
 /**
  * What a plan says of its site's climate.
@@ -15,6 +16,7 @@ import slipday.measure.Reasoned;
  * @param lastFrost the gardener's own last spring frost
  * @param firstFrost the gardener's own first autumn frost
  * @param soilReadings soil temperatures read at sowing depth
+ * @param units those the gardener is answered in
  */
 public record SiteClimateInput(
     SitePlace place,
@@ -25,7 +27,8 @@ public record SiteClimateInput(
     Optional<Reasoned<Double>> nightOffset,
     Optional<StatedFrost> lastFrost,
     Optional<StatedFrost> firstFrost,
-    List<SoilReading> soilReadings) {
+    List<SoilReading> soilReadings,
+    Units units) {
   public SiteClimateInput {
     soilReadings = List.copyOf(soilReadings);
   }
@@ -46,7 +49,8 @@ public record SiteClimateInput(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        List.of());
+        List.of(),
+        Units.METRIC);
   }
 
   public SiteClimateInput withRecord(WeatherRecord weather) {
@@ -59,12 +63,13 @@ public record SiteClimateInput(
         nightOffset,
         lastFrost,
         firstFrost,
-        soilReadings);
+        soilReadings,
+        units);
   }
 
   /** Without any reading of the soil. */
   SiteClimateInput unread() {
     return new SiteClimateInput(
-        place, zone, year, record, offset, nightOffset, lastFrost, firstFrost, List.of());
+        place, zone, year, record, offset, nightOffset, lastFrost, firstFrost, List.of(), units);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import slipday.measure.Basis;
 import slipday.measure.Reason;
+import slipday.measure.Units;
 
 /**
  * Daily mean soil temperature at sowing depth (5 to 10 cm), estimated from the air: a mean of the
@@ -103,11 +104,11 @@ public final class SoilTemperature {
     return readings.isEmpty() ? WIDTH : WIDTH_WITH_READINGS;
   }
 
-  public Reason reason() {
+  public Reason reason(Units units) {
     String says =
         "Soil temperature is an estimate from the air of the last eleven days, give or take "
-            + Math.round(width())
-            + " °C.";
+            + units.difference(width())
+            + ".";
     List<Reason> from = new ArrayList<>();
     from.add(
         Reason.method("After Zheng, Hunt and Running 1993, Climate Research 2:183 (from memory)."));
@@ -115,9 +116,10 @@ public final class SoilTemperature {
       String readingsSay =
           String.format(
               Locale.ROOT,
-              "Your own %s moved it by %+.1f °C near %s.",
+              "Your own %s moved it by %+.1f %s near %s.",
               readings.size() == 1 ? "reading" : readings.size() + " readings",
-              shift,
+              units.inDegrees(shift),
+              units.degree(),
               readings.size() == 1 ? "its day" : "their days");
       from.add(new Reason(readingsSay, Basis.RECORD, Optional.empty(), List.of()));
     }

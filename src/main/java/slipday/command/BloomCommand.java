@@ -38,7 +38,13 @@ final class BloomCommand {
           .out()
           .print(
               form.of(
-                  data, () -> Tables.of(data), () -> text(args, new BloomText(data, plan.ink()))));
+                  data,
+                  () -> Tables.of(data),
+                  () ->
+                      text(
+                          args,
+                          new BloomText(
+                              data, plan.ink(), checked.season().get().garden().units()))));
     }
     return plan.tellErrors(checked);
   }

@@ -31,7 +31,12 @@ final class ClimateCommand {
     streams
         .out()
         .print(
-            form.of(data, () -> Tables.of(data), () -> new ClimateText(data, plan.ink()).text()));
+            form.of(
+                data,
+                () -> Tables.of(data),
+                () ->
+                    new ClimateText(data, plan.ink(), checked.season().get().garden().units())
+                        .text()));
     return plan.tellWeatherErrors(checked);
   }
 }

@@ -29,9 +29,21 @@ public record Units(boolean fahrenheit, boolean feet, boolean pounds) {
     return degrees(celsius) + (fahrenheit ? " F" : " C");
   }
 
-  /** To whole degrees: {@code 12 °C}. */
-  public String wholeDegrees(double celsius) {
-    return Math.round(fahrenheit ? Unit.FAHRENHEIT.fromBase(celsius) : celsius) + " " + degree();
+  /** To whole degrees, without the unit. */
+  public long wholeDegrees(double celsius) {
+    return Math.round(fahrenheit ? Unit.FAHRENHEIT.fromBase(celsius) : celsius);
+  }
+
+  /** How much warmer or colder, as a plan would have it: {@code 3 C}, {@code 5.4 F}. */
+  public String writtenDifference(double celsius) {
+    return tenth(inDegrees(celsius)) + (fahrenheit ? " F" : " C");
+  }
+
+  /** A temperature in both scales, the gardener's own first: {@code 20 °C (68 °F)}. */
+  public String inBothScales(double celsius) {
+    String metric = tenth(celsius) + " °C";
+    String other = Math.round(Unit.FAHRENHEIT.fromBase(celsius)) + " °F";
+    return fahrenheit ? other + " (" + metric + ")" : metric + " (" + other + ")";
   }
 
   /** How much warmer or colder: {@code 1.5 °C}, {@code 2.7 °F}. */
@@ -49,10 +61,14 @@ public record Units(boolean fahrenheit, boolean feet, boolean pounds) {
     return fahrenheit ? "°F" : "°C";
   }
 
-  /** A heat sum: {@code 540 C-days}, {@code 972 F-days}. */
-  public String heat(double celsiusDays) {
-    Unit unit = fahrenheit ? Unit.FAHRENHEIT_DAY : Unit.CELSIUS_DAY;
-    return Math.round(unit.fromBase(celsiusDays)) + " " + unit.word();
+  /** A heat sum in the unit of {@link #heatUnit}. */
+  public double heat(double celsiusDays) {
+    return (fahrenheit ? Unit.FAHRENHEIT_DAY : Unit.CELSIUS_DAY).fromBase(celsiusDays);
+  }
+
+  /** {@code C-days} or {@code F-days}. */
+  public String heatUnit() {
+    return (fahrenheit ? Unit.FAHRENHEIT_DAY : Unit.CELSIUS_DAY).word();
   }
 
   /** A distance, whole from ten up: {@code 140 m}, {@code 5.5 ft}. */
@@ -73,11 +89,21 @@ public record Units(boolean fahrenheit, boolean feet, boolean pounds) {
         : Math.round(Unit.CENTIMETRE.fromBase(metres)) + " cm";
   }
 
-  /** An area: {@code 2.3 m²}, {@code 25 sq ft}. */
+  /** A distance in a drawing, to a tenth: {@code 0.6 m}. */
+  public String gap(double metres) {
+    return tenth(feet ? Unit.FOOT.fromBase(metres) : metres) + (feet ? " ft" : " m");
+  }
+
+  /** A distance to whole metres or feet. */
+  public String wholeDistance(double metres) {
+    return Math.round(feet ? Unit.FOOT.fromBase(metres) : metres) + (feet ? " ft" : " m");
+  }
+
+  /** An area, as a plan would have it: {@code 2.3 sqm}, {@code 24.8 sqft}. */
   public String area(double squareMetres) {
     return feet
-        ? tenth(Unit.SQUARE_FOOT.fromBase(squareMetres)) + " sq ft"
-        : tenth(squareMetres) + " m²";
+        ? tenth(Unit.SQUARE_FOOT.fromBase(squareMetres)) + " sqft"
+        : tenth(squareMetres) + " sqm";
   }
 
   /** A weight: {@code 1.45 kg}, {@code 250 g}, {@code 3 lb 3 oz}. */

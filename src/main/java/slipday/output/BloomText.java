@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import slipday.caution.Caution;
 import slipday.measure.Quantity;
+import slipday.measure.Units;
 import slipday.output.data.BloomData;
 import slipday.output.data.BloomData.HandData;
 import slipday.output.data.BloomData.InFlower;
@@ -16,8 +17,13 @@ public final class BloomText {
   private final Ink ink;
   private final BloomData data;
   private final Days days;
+  private final Units units;
 
-  public BloomText(BloomData data, Ink ink) {
+  /**
+   * @param units those the gardener is answered in
+   */
+  public BloomText(BloomData data, Ink ink, Units units) {
+    this.units = units;
     this.data = data;
     this.ink = ink;
     this.days = new Days(data.season().first(), data.season().last());
@@ -101,8 +107,8 @@ public final class BloomText {
     return (low.equals(high) ? low : low + " to " + high) + " of 3";
   }
 
-  private static String apart(Reach r) {
-    return r.distance().map(d -> Math.round(d) + " m").orElse("?");
+  private String apart(Reach r) {
+    return r.distance().map(units::wholeDistance).orElse("?");
   }
 
   private static String together(Reach r) {

@@ -3,6 +3,7 @@ package slipday.output;
 import java.util.List;
 import java.util.stream.Collectors;
 import slipday.measure.Quantity;
+import slipday.measure.Units;
 import slipday.output.data.ClimateData;
 import slipday.output.data.ClimateData.FrostData;
 import slipday.output.data.ClimateData.RecordData;
@@ -14,8 +15,13 @@ public final class ClimateText {
   private final Ink ink;
   private final ClimateData data;
   private final Days days;
+  private final Units units;
 
-  public ClimateText(ClimateData data, Ink ink) {
+  /**
+   * @param units those the gardener is answered in
+   */
+  public ClimateText(ClimateData data, Ink ink, Units units) {
+    this.units = units;
     this.data = data;
     this.ink = ink;
     this.days = new Days(data.season().first(), data.season().last());
@@ -27,8 +33,8 @@ public final class ClimateText {
     out.append(place()).append('\n');
     out.append(data.record().map(this::record).orElse("No weather record.\n"));
     if (data.warmerThanStation() != 0) {
-      String way = data.warmerThanStation() > 0 ? " C warmer" : " C colder";
-      String by = Quantity.plain(Math.abs(data.warmerThanStation()));
+      String way = data.warmerThanStation() > 0 ? " warmer" : " colder";
+      String by = units.writtenDifference(Math.abs(data.warmerThanStation()));
       out.append("All figures are the garden's, ").append(by).append(way);
       out.append(" than the station.\n");
     }
@@ -43,7 +49,7 @@ public final class ClimateText {
   private String place() {
     double north = data.place().latitude();
     double east = data.place().longitude();
-    String height = data.place().height().map(h -> ", " + Quantity.plain(h) + " m").orElse("");
+    String height = data.place().height().map(h -> ", " + units.wholeDistance(h)).orElse("");
     return Quantity.plain(Math.abs(north))
         + (north < 0 ? " S, " : " N, ")
         + Quantity.plain(Math.abs(east))
@@ -99,7 +105,7 @@ public final class ClimateText {
     grid.row("", "9 in 10 " + way, "usual", "1 in 10 " + way, "curve: usual", "1 in 10", "");
     for (FrostData f : laws) {
       grid.row(
-          f.words() + " (" + Quantity.plain(f.celsius()) + " C)",
+          f.words() + " (" + units.written(f.celsius()) + ")",
           days.day(f.nineInTen()),
           days.day(f.usual()),
           days.day(f.oneInTen()),
@@ -127,19 +133,23 @@ public final class ClimateText {
     }
     ClimateData.HeatData heat = data.heat().get();
     Grid grid = new Grid("lrrr");
-    grid.row("", "last frost", "first frost", "C-days");
+    grid.row("", "last frost", "first frost", units.heatUnit());
     for (YearData y : data.years()) {
       grid.row(
           y.year(),
           y.lastSpringFrost().map(ClimateText::short_).orElse("none"),
           y.firstAutumnFrost().map(ClimateText::short_).orElse("none"),
-          String.valueOf(Math.round(y.degreeDays())));
+          String.valueOf(Math.round(units.heat(y.degreeDays()))));
     }
     out.append('\n').append(ink.strong("Year by year")).append('\n').append(grid.text("  "));
     String kind =
-        "Frost: a low of 0 C or less. C-days above "
-            + Quantity.plain(heat.base())
-            + " C, "
+        "Frost: a low of "
+            + units.written(0)
+            + " or less. "
+            + units.heatUnit()
+            + " above "
+            + units.written(heat.base())
+            + ", "
             + heat.from()
             + " to "
             + heat.to()
@@ -159,10 +169,12 @@ public final class ClimateText {
     }
     String months =
         data.soil().stream()
-            .map(m -> Days.month(m.month()) + " " + Math.round(m.celsius()))
+            .map(m -> Days.month(m.month()) + " " + units.wholeDegrees(m.celsius()))
             .collect(Collectors.joining(", "));
-    String width = Quantity.plain(data.soilWidth());
-    out.append('\n').append(ink.strong("Soil at sowing depth, C")).append('\n');
+    String width = Quantity.plain(Math.rint(10 * units.inDegrees(data.soilWidth())) / 10);
+    out.append('\n')
+        .append(ink.strong("Soil at sowing depth, " + (units.fahrenheit() ? "F" : "C")))
+        .append('\n');
     String says = months + " (estimated from the air, give or take " + width + ").";
     out.append(Lines.hung("  ", says));
   }

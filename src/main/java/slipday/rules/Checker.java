@@ -22,7 +22,8 @@ public final class Checker {
   public static List<Finding> check(Season season) {
     List<Reporter.Report> reports = new ArrayList<>();
     for (Rule rule : RuleCatalog.rules()) {
-      Reporter reporter = new Reporter(rule, season.garden().season().span().source());
+      Reporter reporter =
+          new Reporter(rule, season.garden().season().span().source(), season.garden().units());
       rule.check(season, reporter);
       reports.addAll(reporter.reports());
     }

@@ -9,6 +9,7 @@ import slipday.finding.Level;
 import slipday.finding.Mend;
 import slipday.garden.Named;
 import slipday.measure.Reason;
+import slipday.measure.Units;
 import slipday.source.Source;
 import slipday.source.Span;
 
@@ -19,14 +20,22 @@ import slipday.source.Span;
 public final class Reporter {
   private final Rule rule;
   private final Source plan;
+  private final Units units;
   private final List<Report> reports = new ArrayList<>();
 
   /**
    * @param plan where an allowance would be written
+   * @param units those the gardener is answered in
    */
-  Reporter(Rule rule, Source plan) {
+  Reporter(Rule rule, Source plan, Units units) {
     this.rule = rule;
     this.plan = plan;
+    this.units = units;
+  }
+
+  /** The units figures are told in. */
+  public Units units() {
+    return units;
   }
 
   /** A finding at the rule's level. */
@@ -46,7 +55,7 @@ public final class Reporter {
 
   private Report add(Level level, Named subject, Span place, String message) {
     Report report =
-        new Report(Finding.at(rule.id(), level, place, message).about(subject.name()), plan);
+        new Report(Finding.at(rule.id(), level, place, message).about(subject.name()), plan, units);
     reports.add(report);
     return report;
   }
@@ -59,12 +68,19 @@ public final class Reporter {
   public static final class Report {
     private Finding finding;
     private final Source plan;
+    private final Units units;
     private final Set<String> names = new LinkedHashSet<>();
 
-    private Report(Finding finding, Source plan) {
+    private Report(Finding finding, Source plan, Units units) {
       this.finding = finding;
       this.plan = plan;
+      this.units = units;
       names.add(finding.subject());
+    }
+
+    /** The units figures are told in. */
+    public Units units() {
+      return units;
     }
 
     /** The words on the mark under the place. */

@@ -5,7 +5,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import slipday.measure.Quantity;
 import slipday.measure.Reason;
 
 /** How rules put figures and names into words. */
@@ -35,12 +34,6 @@ public final class Words {
       return "more than 99 %";
     }
     return Math.round(percent) + " %";
-  }
-
-  /** Metres, to the metre from ten up: {@code 140 m}. */
-  public static String metres(double metres) {
-    double rounded = metres >= 10 ? Math.rint(metres) : Math.rint(metres * 10) / 10;
-    return Quantity.plain(rounded) + " m";
   }
 
   /** {@code 1 plant}, {@code 3 plants}. */

@@ -17,7 +17,6 @@ import slipday.garden.PollenReach;
 import slipday.garden.Sex;
 import slipday.garden.Species;
 import slipday.language.PlanClauses;
-import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
@@ -193,8 +192,7 @@ final class Crossing {
             () -> because(donor, receiver, crosses, distance)));
   }
 
-  private static Reason because(
-      Party donor, Party receiver, Reason crosses, Optional<Double> distance) {
+  private Reason because(Party donor, Party receiver, Reason crosses, Optional<Double> distance) {
     Planting from = donor.planting();
     Planting to = receiver.planting();
     List<Reason> reasons = new ArrayList<>();
@@ -218,12 +216,12 @@ final class Crossing {
         m -> Overlap.of(m.donor(), m.sheds(), m.receiver(), Event.BLOOM_ENDS));
   }
 
-  private static Reason bedsApart(Planting from, Planting to, double metres) {
+  private Reason bedsApart(Planting from, Planting to, double metres) {
     List<Reason> beds = new ArrayList<>();
     from.bed().ifPresent(b -> beds.add(b.places().reason(PlanClauses.CORNER)));
     to.bed().ifPresent(b -> beds.add(b.places().reason(PlanClauses.CORNER)));
     return Reason.derived(
-        "their beds lie " + Quantity.plain(Math.round(metres)) + " m apart, edge to edge", beds);
+        "their beds lie " + garden.units().wholeDistance(metres) + " apart, edge to edge", beds);
   }
 
   /** Whether the donor's pollen gets out, and to the receiver: cages let none in or out. */

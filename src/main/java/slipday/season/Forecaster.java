@@ -309,7 +309,9 @@ final class Forecaster {
   private List<String> mends(Draft draft) {
     return mends.computeIfAbsent(
         kind(draft.planting(), draft.observed()),
-        k -> new Mends(draft.needs(), n -> choose(n, chooser(n)), climate.axis()).sentences());
+        k ->
+            new Mends(draft.needs(), n -> choose(n, chooser(n)), climate.axis(), garden.units())
+                .sentences());
   }
 
   private Optional<LocalDate> slot(java.util.OptionalInt slot) {

@@ -72,9 +72,19 @@ final class Learned {
   /** One record of a figure. */
   private record Seen(int year, double figure, Reason reason) {}
 
-  /** A figure as it is reckoned with, and what a gardener calls its unit. */
+  /**
+   * A figure as it is reckoned with, and what a gardener calls its unit.
+   *
+   * @param scale how many of that unit one of the figure's is
+   */
   @SuppressWarnings("ArrayRecordComponent") // as the stage has it, never compared
-  record Kind(Line line, String what, double[] need, String unit, List<Reason> reasons) {}
+  record Kind(
+      Line line, String what, double[] need, String unit, double scale, List<Reason> reasons) {
+    /** A figure in the unit it is told in. */
+    double told(double figure) {
+      return scale * figure;
+    }
+  }
 
   Learned(Garden garden, List<FruitStory> stories) {
     this.season = garden.season().year();
@@ -236,9 +246,9 @@ final class Learned {
             + ": "
             + figure(need[1], kind)
             + ", in 8 of 10 "
-            + Math.round(need[0])
+            + Math.round(kind.told(need[0]))
             + " to "
-            + Math.round(need[2])
+            + Math.round(kind.told(need[2]))
             + "; its own "
             + seen.size()
             + " "
@@ -249,9 +259,9 @@ final class Learned {
             + " count for "
             + Math.round(100 * own.weight())
             + " %, the usual "
-            + Math.round(kind.need()[0])
+            + Math.round(kind.told(kind.need()[0]))
             + " to "
-            + Math.round(kind.need()[2])
+            + Math.round(kind.told(kind.need()[2]))
             + " for the rest";
     return Optional.of(new Figure(need, Reason.derived(says, reasons(kind, seasons))));
   }
@@ -274,6 +284,6 @@ final class Learned {
   }
 
   private static String figure(double value, Kind kind) {
-    return Quantity.plain(Math.round(value * 10) / 10.0) + " " + kind.unit();
+    return Quantity.plain(Math.round(kind.told(value) * 10) / 10.0) + " " + kind.unit();
   }
 }

@@ -16,6 +16,7 @@ import slipday.garden.Planting;
 import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 
 /**
  * Puts what the record teaches of a line into what its planting needs. What a line did in an
@@ -67,13 +68,13 @@ final class Lessons {
         days);
   }
 
-  private static Learned.Kind kind(
-      Planting planting, String what, double[] need, String unit, List<Reason> reasons) {
-    return new Learned.Kind(planting.line(), what, need, unit, reasons);
-  }
-
-  private static String unit(Stage stage) {
-    return stage.heat() ? "C-days" : "days";
+  /** A figure in days or, of a stage told in heat, in a heat sum. */
+  private Learned.Kind kind(
+      Planting planting, String what, double[] need, boolean heat, List<Reason> reasons) {
+    Units units = climate.units();
+    return heat
+        ? new Learned.Kind(planting.line(), what, need, units.heatUnit(), units.heat(1), reasons)
+        : new Learned.Kind(planting.line(), what, need, "days", 1, reasons);
   }
 
   private static Stage with(Stage stage, double[] need) {
@@ -93,7 +94,7 @@ final class Lessons {
             new Asked(planting.line().name(), event, List.of()),
             asked ->
                 learned.ripening(
-                    kind(planting, what, stage.need(), unit(stage), usual),
+                    kind(planting, what, stage.need(), stage.heat(), usual),
                     (a, b) -> measure(stage, a, b)))
         .map(
             figure -> {
@@ -134,7 +135,7 @@ final class Lessons {
             key,
             asked ->
                 learned.flowering(
-                    kind(planting, what, stage.need(), unit(stage), usual),
+                    kind(planting, what, stage.need(), stage.heat(), usual),
                     planting,
                     stand -> flowering(needs, stage, stand)))
         .map(
@@ -158,7 +159,7 @@ final class Lessons {
                         planting,
                         "From first male to first fruiting flowers",
                         needs.malesEarlier(),
-                        "days",
+                        false,
                         usual),
                     planting));
     figure.ifPresent(f -> reasons.put(Event.FIRST_MALE, List.of(f.reason())));

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import slipday.climate.SeasonAxis;
+import slipday.measure.Units;
 
 /**
  * What would make an impossible season possible: each mend is tried out, and only told if it works.
@@ -21,14 +22,16 @@ final class Mends {
   private final Needs needs;
   private final Function<Needs, DateChooser.Choice> chosen;
   private final SeasonAxis axis;
+  private final Units units;
 
   /**
    * @param chosen the date that would be chosen for changed needs
    */
-  Mends(Needs needs, Function<Needs, DateChooser.Choice> chosen, SeasonAxis axis) {
+  Mends(Needs needs, Function<Needs, DateChooser.Choice> chosen, SeasonAxis axis, Units units) {
     this.needs = needs;
     this.chosen = chosen;
     this.axis = axis;
+    this.units = units;
   }
 
   List<String> sentences() {
@@ -42,9 +45,16 @@ final class Mends {
       tried(needs.startedIndoors(SEEDLING_AGE), "Start indoors, 3 weeks before planting out")
           .ifPresent(works::add);
     }
-    tried(needs.mulched(MULCH_WARMER), "Lay a mulch that warms the soil by 3 C")
+    tried(
+            needs.mulched(MULCH_WARMER),
+            "Lay a mulch that warms the soil by " + units.writtenDifference(MULCH_WARMER))
         .ifPresent(works::add);
-    tried(tunnelled(needs), "Cover with a tunnel for 5 weeks, air 3 C warmer, guarding to -2 C")
+    tried(
+            tunnelled(needs),
+            "Cover with a tunnel for 5 weeks, air "
+                + units.writtenDifference(TUNNEL_WARMER)
+                + " warmer, guarding to "
+                + units.written(TUNNEL_GUARDS))
         .ifPresent(works::add);
     if (works.isEmpty() && needs.indoors()) {
       tried(

@@ -18,6 +18,7 @@ import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 
 /** Reads what a planting asks of its season, and keeps why. */
 final class NeedsReader {
@@ -32,12 +33,14 @@ final class NeedsReader {
   private final Facts facts;
   private final boolean weather;
   private final boolean soilKnown;
+  private final Units units;
   private final Map<Event, List<Reason>> reasons = new EnumMap<>(Event.class);
 
   private NeedsReader(Garden garden, Planting planting, SeasonWeather climate) {
     this.garden = garden;
     this.planting = planting;
     this.facts = planting.facts();
+    this.units = garden.units();
     this.weather = climate.weather().isPresent();
     this.soilKnown = weather || climate.told().soil().isKnown();
   }
@@ -129,8 +132,8 @@ final class NeedsReader {
     boolean guarded = planting.cover().flatMap(c -> c.value().guardsTo()).isPresent();
     boolean colder = planting.bed().filter(b -> b.colder() != 0).isPresent();
     if (!weather && FrostDepth.isNear(killed) && (killed != 0 || colder || guarded)) {
-      because(Event.PLANT_OUT, FrostDepth.reason());
-      because(Event.BLOOM_ENDS, FrostDepth.reason());
+      because(Event.PLANT_OUT, FrostDepth.reason(units));
+      because(Event.BLOOM_ENDS, FrostDepth.reason(units));
     }
     return killed;
   }
@@ -185,7 +188,10 @@ final class NeedsReader {
     if (indoors && told.isEmpty()) {
       because(
           Event.EMERGED,
-          Reason.byDefault("Raised indoors at 21 °C, where the plan names no temperature."));
+          Reason.byDefault(
+              "Raised indoors at "
+                  + units.temperature(INDOORS)
+                  + ", where the plan names no temperature."));
     }
     return told.orElse(INDOORS);
   }
@@ -269,13 +275,15 @@ final class NeedsReader {
         event,
         Reason.method(
             "Derived: days turned into "
-                + Quantity.plain(Math.round(after.low() * perDay))
+                + Math.round(units.heat(after.low() * perDay))
                 + " to "
-                + Quantity.plain(Math.round(after.high() * perDay))
-                + " C-days above "
-                + Quantity.plain(limits.base())
-                + " C, as "
-                + Quantity.plain(perDay)
+                + Math.round(units.heat(after.high() * perDay))
+                + " "
+                + units.heatUnit()
+                + " above "
+                + units.written(limits.base())
+                + ", as "
+                + Quantity.plain(units.heat(perDay))
                 + " a day at the reference temperature; counted by "
                 + Weather.METHOD.words()
                 + " (Baskerville and Emin 1969, Ecology 50:514)"));
@@ -294,7 +302,12 @@ final class NeedsReader {
     Optional<Reasoned<Double>> stated = facts.get(CropFacts.REFERENCE);
     stated.ifPresent(s -> because(event, s.reason()));
     if (stated.isEmpty()) {
-      because(event, Reason.byDefault("Days are counted at 22 °C, where the crop names none."));
+      because(
+          event,
+          Reason.byDefault(
+              "Days are counted at "
+                  + units.temperature(REFERENCE)
+                  + ", where the crop names none."));
     }
     return stated.map(Reasoned::value).orElse(REFERENCE);
   }

@@ -9,6 +9,7 @@ import slipday.climate.SeasonAxis;
 import slipday.climate.WeatherYear;
 import slipday.climate.WeatherYears;
 import slipday.measure.Reason;
+import slipday.measure.Units;
 
 /** A climate as plantings are walked through it. */
 final class SeasonWeather {
@@ -69,6 +70,11 @@ final class SeasonWeather {
 
   private static boolean told(Climate climate) {
     return climate.lastSpringFrost().isPresent() || climate.firstAutumnFrost().isPresent();
+  }
+
+  /** The units the gardener is answered in. */
+  Units units() {
+    return climate.units();
   }
 
   Optional<Weather> weather() {

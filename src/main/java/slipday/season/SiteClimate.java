@@ -54,7 +54,8 @@ public final class SiteClimate {
             Optional.empty(),
             site.lastFrost().map(f -> frost(f, FrostSide.SPRING)),
             site.firstFrost().map(f -> frost(f, FrostSide.AUTUMN)),
-            soil()));
+            soil(),
+            site.units()));
   }
 
   private Optional<Reasoned<Double>> offset() {

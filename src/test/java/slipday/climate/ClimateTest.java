@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 
 class ClimateTest {
   private static final SitePlace NEW_YORK = new SitePlace(40.8, -74, 40);
@@ -37,7 +38,8 @@ class ClimateTest {
             : Optional.of(new Reasoned<>(nights, Reason.byDefault("stated"))),
         last,
         Optional.empty(),
-        readings);
+        readings,
+        Units.METRIC);
   }
 
   private static StatedFrost stated() {
@@ -140,7 +142,7 @@ class ClimateTest {
     assertThat(soil.estimate(lows, highs)[134 + 35]).isCloseTo(11.25, within(1e-9));
     assertThat(soil.estimate(lows, highs)[134 + 60]).isCloseTo(10, within(1e-9));
     assertThat(soil.width()).isEqualTo(2);
-    assertThat(soil.reason().from())
+    assertThat(soil.reason(Units.METRIC).from())
         .extracting(Reason::says)
         .contains("Your own 2 readings moved it by +2.5 °C near their days.");
     assertThat(SoilTemperature.unread().width()).isEqualTo(3);

@@ -15,6 +15,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import slipday.measure.Reason;
+import slipday.measure.Units;
 
 class FrostTest {
   private static final SeasonAxis AXIS = SeasonAxis.northern(2027);
@@ -119,7 +120,8 @@ class FrostTest {
                     WeatherYears.of(OpenWeather.newYork(), Hemisphere.NORTH),
                     AXIS,
                     FrostSide.SPRING,
-                    FrostThreshold.TENDER)
+                    FrostThreshold.TENDER,
+                    Units.METRIC)
                 .orElseThrow();
     assertThat(law.isCounted()).isFalse();
     assertThat(law.reason().from().get(1).says()).contains("no 1-in-10 date can be read off");
@@ -164,7 +166,7 @@ class FrostTest {
     }
     WeatherYears years =
         WeatherYears.of(WeatherRecord.of("made", first, lows, highs), Hemisphere.NORTH);
-    return FrostDates.law(years, AXIS, FrostSide.SPRING, FrostThreshold.TENDER);
+    return FrostDates.law(years, AXIS, FrostSide.SPRING, FrostThreshold.TENDER, Units.METRIC);
   }
 
   @Property(tries = 100)

@@ -5,8 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import slipday.measure.Quantity;
 import slipday.measure.Range;
+import slipday.measure.Unit;
+import slipday.measure.Units;
 import slipday.output.Lines;
 import slipday.output.report.Template.Raw;
 import slipday.season.Exposure;
@@ -24,6 +25,8 @@ record ApartView(String species, String told, Raw scale) {
   private static final double FARTHEST = 3000;
   private static final double MIDDLE = 13;
   private static final int HEIGHT = 40;
+  private static final int[] METRES = {1, 10, 100, 1000};
+  private static final int[] FEET = {3, 30, 300, 3000};
 
   static List<ApartView> of(Season season) {
     Map<String, List<Exposure>> bySpecies = new LinkedHashMap<>();
@@ -31,11 +34,12 @@ record ApartView(String species, String told, Raw scale) {
       bySpecies.computeIfAbsent(e.receiver().species().name(), s -> new ArrayList<>()).add(e);
     }
     List<ApartView> views = new ArrayList<>();
-    bySpecies.forEach((species, exposures) -> views.add(view(species, exposures)));
+    bySpecies.forEach(
+        (species, exposures) -> views.add(view(species, exposures, season.garden().units())));
     return views;
   }
 
-  private static ApartView view(String species, List<Exposure> exposures) {
+  private static ApartView view(String species, List<Exposure> exposures, Units units) {
     Range isolation = exposures.get(0).isolation();
     TreeMap<Long, Boolean> distances = new TreeMap<>();
     long untold = 0;
@@ -51,22 +55,24 @@ record ApartView(String species, String told, Raw scale) {
         distances.isEmpty()
             ? ""
             : "the nearest pollen "
-                + (distances.firstKey() == 0 ? "in the same bed" : distances.firstKey() + " m off");
+                + (distances.firstKey() == 0
+                    ? "in the same bed"
+                    : units.wholeDistance(distances.firstKey()) + " off");
     String unknown = untold == 0 ? "" : ", " + Lines.count(untold, "distance") + " not told";
     String told =
         "to be kept apart by "
-            + metres(isolation.low())
+            + units.wholeDistance(isolation.low())
             + " at home, "
-            + metres(isolation.high())
+            + units.wholeDistance(isolation.high())
             + " for certain; "
             + nearest
             + unknown
             + ".";
-    return new ApartView(species, told, new Raw(scale(isolation, distances).toString()));
+    return new ApartView(species, told, new Raw(scale(isolation, distances, units).toString()));
   }
 
-  private static String metres(double metres) {
-    return Quantity.plain(Math.rint(metres)) + " m";
+  private static int first(Units units) {
+    return units.feet() ? FEET[0] : METRES[0];
   }
 
   private static double at(double metres) {
@@ -74,7 +80,7 @@ record ApartView(String species, String told, Raw scale) {
     return 0.015 + 0.97 * Math.min(1, share);
   }
 
-  private static Svg scale(Range isolation, TreeMap<Long, Boolean> distances) {
+  private static Svg scale(Range isolation, TreeMap<Long, Boolean> distances, Units units) {
     Svg svg = new Svg();
     svg.open("svg", "class", "bar", "width", "100%", "height", HEIGHT, "aria-hidden", "true");
     double from = at(isolation.low());
@@ -102,7 +108,8 @@ record ApartView(String species, String told, Raw scale) {
         MIDDLE - 5,
         "height",
         10);
-    for (int metres : new int[] {1, 10, 100, 1000}) {
+    for (int mark : units.feet() ? FEET : METRES) {
+      double metres = units.feet() ? Unit.FOOT.toBase(mark) : mark;
       String x = Svg.percent(at(metres));
       svg.leaf("line", "class", "month", "x1", x, "x2", x, "y1", MIDDLE - 9, "y2", MIDDLE + 9);
       svg.open(
@@ -114,8 +121,9 @@ record ApartView(String species, String told, Raw scale) {
           "y",
           HEIGHT - 6,
           "text-anchor",
-          metres == 1 ? "start" : "middle");
-      svg.text(metres == 1 ? "1 m or less" : metres == 1000 ? "1 km" : metres + " m").close();
+          mark == first(units) ? "start" : "middle");
+      String text = mark == 1000 ? "1 km" : units.wholeDistance(metres);
+      svg.text(mark == first(units) ? text + " or less" : text).close();
     }
     distances.forEach(
         (metres, outside) -> {

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import slipday.garden.Bed;
 import slipday.garden.Outsider;
-import slipday.measure.Quantity;
 import slipday.measure.Reasoned;
 import slipday.output.Lines;
 import slipday.output.report.BedLayout.Block;
@@ -175,7 +174,7 @@ final class GardenDrawing {
     double y2 = y(gap.toNorth());
     svg.leaf("line", "class", "gap", "x1", x1, "y1", y1, "x2", x2, "y2", y2);
     svg.open("text", "class", "gap", "x", (x1 + x2) / 2 + 5, "y", (y1 + y2) / 2 + 4);
-    svg.text(Quantity.plain(Math.round(gap.metres() * 10) / 10.0) + " m").close();
+    svg.text(ground.units().gap(gap.metres())).close();
   }
 
   /** Pollen from outside, where its side is told: over or under the garden, an arrow its way. */
@@ -224,8 +223,8 @@ final class GardenDrawing {
     svg.close().close();
   }
 
-  private static String distance(Optional<Reasoned<Double>> distance) {
-    return distance.map(d -> ", " + Quantity.plain(Math.rint(d.value())) + " m").orElse("");
+  private String distance(Optional<Reasoned<Double>> distance) {
+    return distance.map(d -> ", " + ground.units().wholeDistance(d.value())).orElse("");
   }
 
   private void compass() {
@@ -244,7 +243,7 @@ final class GardenDrawing {
             + Svg.number(metres * scale)
             + "v-4");
     svg.open("text", "class", "ruler", "x", MARGIN + metres * scale + 6, "y", y + 3);
-    svg.text(Quantity.plain(metres) + " m").close();
+    svg.text(ground.units().gap(metres)).close();
     svg.open("text", "class", "ruler", "x", width - MARGIN, "y", y + 3, "text-anchor", "end");
     svg.text("N ↑").close();
   }

@@ -14,6 +14,8 @@ import slipday.garden.Bed;
 import slipday.garden.Outsider;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
+import slipday.measure.Unit;
+import slipday.measure.Units;
 import slipday.season.Exposure;
 import slipday.season.Season;
 
@@ -44,9 +46,11 @@ final class GardenGround {
   private final List<Bed> beds;
   private final Map<String, BedLayout> layouts = new HashMap<>();
   private final List<Gap> gaps;
+  private final Units units;
   private final Map<String, List<Outsider>> outsiders = new LinkedHashMap<>();
 
   GardenGround(Season season) {
+    this.units = season.garden().units();
     beds =
         season.garden().beds().stream()
             .filter(b -> b.size().isPresent() && b.corner().isPresent())
@@ -181,11 +185,17 @@ final class GardenGround {
     return north() - beds.stream().mapToDouble(b -> side(b, true, false)).min().orElse(0);
   }
 
+  /** Those its lengths are told in. */
+  Units units() {
+    return units;
+  }
+
   /** A round length about a fifth of the garden's. */
   double ruler() {
-    double best = RULERS[0];
+    double metres = units.feet() ? Unit.FOOT.toBase(1) : 1;
+    double best = RULERS[0] * metres;
     for (double ruler : RULERS) {
-      best = ruler <= length() / 4 ? ruler : best;
+      best = ruler * metres <= length() / 4 ? ruler * metres : best;
     }
     return best;
   }

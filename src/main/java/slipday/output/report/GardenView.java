@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import slipday.garden.Bed;
 import slipday.garden.Planting;
-import slipday.measure.Quantity;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 import slipday.output.Lines;
 import slipday.output.report.Template.Raw;
 import slipday.season.Season;
@@ -44,7 +44,9 @@ record GardenView(
     }
     return new GardenView(
         drawings,
-        season.garden().plantings().stream().map(p -> key(p, ids, initials)).toList(),
+        season.garden().plantings().stream()
+            .map(p -> key(p, ids, initials, season.garden().units()))
+            .toList(),
         notes(season, ground),
         ApartView.of(season));
   }
@@ -53,18 +55,12 @@ record GardenView(
     return new Drawing(new Raw(svg.toString()));
   }
 
-  private static Key key(Planting p, Ids ids, Initials initials) {
+  private static Key key(Planting p, Ids ids, Initials initials, Units units) {
     List<String> facts = new ArrayList<>();
     p.plants().ifPresent(n -> facts.add(Lines.count(n.value(), "plant")));
-    p.apart().map(Reasoned::value).ifPresent(a -> facts.add(metres(a) + " apart"));
+    p.apart().map(Reasoned::value).ifPresent(a -> facts.add(units.length(a) + " apart"));
     facts.add(p.bed().map(b -> "in " + b.name()).orElse("in no bed"));
     return new Key(ids.of(p), initials.of(p), p.line().title(), String.join(", ", facts));
-  }
-
-  private static String metres(double length) {
-    return length < 1
-        ? Quantity.plain(Math.rint(length * 100)) + " cm"
-        : Quantity.plain(Math.rint(length * 100) / 100) + " m";
   }
 
   private static List<String> notes(Season season, GardenGround ground) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import slipday.measure.Units;
 import slipday.season.Exposure;
 
 /**
@@ -45,7 +46,7 @@ final class Reach {
    */
   record Told(List<Exposure> each, List<Exposure> rest) {
     /** How many others there are, in words; empty where all are told. */
-    String more() {
+    String more(Units units) {
       int others = Reach.names(rest).size();
       if (others == 0) {
         return "";
@@ -57,7 +58,7 @@ final class Reach {
           rest.stream()
               .flatMap(e -> e.distance().stream())
               .min(Comparator.naturalOrder())
-              .map(d -> ", the nearest " + Math.round(d) + " m off")
+              .map(d -> ", the nearest " + units.wholeDistance(d) + " off")
               .orElse("");
       return others
           + " more"

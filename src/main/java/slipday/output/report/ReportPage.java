@@ -107,7 +107,7 @@ public final class ReportPage {
     Reach reach = new Reach(season.exposures());
     Questions questions =
         Questions.of(garden, Optional.of(season), subject.findings(), reach.told());
-    new Things(book, ids, questions, axis, days, reach).add(season);
+    new Things(book, ids, questions, axis, days, reach, garden.units()).add(season);
     List<SeedLot> lots = SeedBox.lots(garden, OptionalInt.empty());
     List<FindingView> findings = findings(subject.findings(), book);
     List<String> years = season.climate().usableYears().stream().map(WeatherYear::label).toList();

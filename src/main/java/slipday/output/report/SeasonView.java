@@ -81,7 +81,7 @@ record SeasonView(Raw head, Raw under, String frost, String site, List<Group> gr
               plantings.stream()
                   .map(p -> row(p, axis, reach.of(p.name()), bloom, ids, days))
                   .toList();
-          Sheds sheds = Sheds.of(plantings, reach, ids);
+          Sheds sheds = Sheds.of(plantings, reach, ids, season.garden().units());
           groups.add(
               new Group(species.name(), species.latin(), kin(plantings.size()), rows, sheds));
         });

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slipday.measure.Units;
 import slipday.output.Lines;
 import slipday.season.Exposure;
 import slipday.season.PlantingSeason;
@@ -45,11 +46,11 @@ record Sheds(List<Shed> list, List<Shared> all) {
     return !all.isEmpty();
   }
 
-  static Sheds of(List<PlantingSeason> plantings, Reach reach, Ids ids) {
+  static Sheds of(List<PlantingSeason> plantings, Reach reach, Ids ids, Units units) {
     List<Shed> sheds = new ArrayList<>();
     for (PlantingSeason p : plantings) {
-      shed(p, reach.of(p.name()), true, ids).ifPresent(sheds::add);
-      shed(p, reach.of(p.name()), false, ids).ifPresent(sheds::add);
+      shed(p, reach.of(p.name()), true, ids, units).ifPresent(sheds::add);
+      shed(p, reach.of(p.name()), false, ids, units).ifPresent(sheds::add);
     }
     sheds.sort(Comparator.comparing(s -> !s.danger()));
     boolean cut = sheds.stream().anyMatch(s -> !s.more().isEmpty());
@@ -57,7 +58,7 @@ record Sheds(List<Shed> list, List<Shared> all) {
   }
 
   private static Optional<Shed> shed(
-      PlantingSeason receiver, List<Exposure> reach, boolean danger, Ids ids) {
+      PlantingSeason receiver, List<Exposure> reach, boolean danger, Ids ids, Units units) {
     List<Exposure> all = reach.stream().filter(e -> e.intoSeed() == danger).toList();
     if (all.isEmpty()) {
       return Optional.empty();
@@ -65,10 +66,10 @@ record Sheds(List<Shed> list, List<Shared> all) {
     Reach.Told told = Reach.told(all);
     List<Source> sources =
         told.each().stream()
-            .map(e -> new Source(e.source().name(), e.source().isBitter(), facts(e)))
+            .map(e -> new Source(e.source().name(), e.source().isBitter(), facts(e, units)))
             .toList();
     return Optional.of(
-        new Shed(danger, receiver.name(), ids.of(receiver.planting()), sources, told.more()));
+        new Shed(danger, receiver.name(), ids.of(receiver.planting()), sources, told.more(units)));
   }
 
   private static List<Shared> shared(List<PlantingSeason> plantings, Reach reach) {
@@ -95,7 +96,7 @@ record Sheds(List<Shed> list, List<Shared> all) {
     return shared;
   }
 
-  private static String facts(Exposure e) {
+  private static String facts(Exposure e, Units units) {
     List<String> facts = new ArrayList<>();
     if (e.source().outsider().isPresent()) {
       facts.add(e.source().crop().name());
@@ -103,7 +104,7 @@ record Sheds(List<Shed> list, List<Shared> all) {
     if (!e.sameSpecies()) {
       facts.add("another species, crosses " + e.degree() + " of 3");
     }
-    facts.add(e.distance().map(d -> Math.round(d) + " m").orElse("distance not told"));
+    facts.add(e.distance().map(units::wholeDistance).orElse("distance not told"));
     facts.add(
         e.mornings()
             .map(m -> Lines.count(m.usual(), "morning") + " together")

@@ -7,6 +7,7 @@ import java.util.Optional;
 import slipday.garden.Named;
 import slipday.garden.Planting;
 import slipday.measure.Reason;
+import slipday.measure.Units;
 import slipday.output.Days;
 import slipday.output.Lines;
 import slipday.output.Question;
@@ -32,17 +33,20 @@ final class Things {
   private final Axis axis;
   private final Days days;
   private final Reach reach;
+  private final Units units;
 
   /**
    * @param questions of pollen, those that reach tells
    */
-  Things(WhyBook book, Ids ids, Questions questions, Axis axis, Days days, Reach reach) {
+  Things(
+      WhyBook book, Ids ids, Questions questions, Axis axis, Days days, Reach reach, Units units) {
     this.book = book;
     this.ids = ids;
     this.questions = questions;
     this.axis = axis;
     this.days = days;
     this.reach = reach;
+    this.units = units;
   }
 
   void add(Season season) {
@@ -60,7 +64,7 @@ final class Things {
     for (Question q : questions.about(p.name())) {
       items.add(item(q, topic(p, q), at(p, q)));
     }
-    String more = Reach.told(reach.of(p.name())).more();
+    String more = Reach.told(reach.of(p.name())).more(units);
     if (!more.isEmpty()) {
       items.add(book.item("pollen of others", more, List.of()));
     }

@@ -10,7 +10,6 @@ import slipday.garden.Room;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Grounds;
 import slipday.language.PlanClauses;
-import slipday.measure.Quantity;
 import slipday.measure.Reasoned;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
@@ -73,13 +72,13 @@ public final class BedOverfull implements Rule {
                 "The plants in "
                     + Words.tick(bed.name())
                     + " want "
-                    + area(wanted)
+                    + reporter.units().area(wanted)
                     + ", and it has "
-                    + area(room)
+                    + reporter.units().area(room)
                     + ".")
             .marked(
                 bed.trail() > 0
-                    ? "with " + Words.metres(bed.trail()) + " to trail on every side"
+                    ? "with " + reporter.units().distance(bed.trail()) + " to trail on every side"
                     : "this big");
     plantings.forEach(n -> tell(n, report));
     report
@@ -88,7 +87,10 @@ public final class BedOverfull implements Rule {
   }
 
   private static void tell(Needed n, Reporter.Report report) {
-    report.concerns(n.planting()).also(place(n), "want " + area(n.area())).fact(n.each().reason());
+    report
+        .concerns(n.planting())
+        .also(place(n), "want " + report.units().area(n.area()))
+        .fact(n.each().reason());
   }
 
   private static Span place(Needed n) {
@@ -111,9 +113,5 @@ public final class BedOverfull implements Rule {
         + ". Where vines may trail beyond the bed, say so under it (`"
         + PlanClauses.VINES.example()
         + "`); where plants are trained up, tell their `area` under the line.";
-  }
-
-  private static String area(double squareMetres) {
-    return Quantity.plain(Math.rint(squareMetres * 10) / 10) + " sqm";
   }
 }

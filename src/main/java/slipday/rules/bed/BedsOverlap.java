@@ -66,19 +66,19 @@ public final class BedsOverlap implements Rule {
         .note(
             Words.tick(first.name())
                 + " reaches from "
-                + Words.metres(corner.east())
+                + reporter.units().distance(corner.east())
                 + " to "
-                + Words.metres(corner.east() + size.length())
+                + reporter.units().distance(corner.east() + size.length())
                 + " east and from "
-                + Words.metres(corner.north())
+                + reporter.units().distance(corner.north())
                 + " to "
-                + Words.metres(corner.north() + size.width())
+                + reporter.units().distance(corner.north() + size.width())
                 + " north; a corner is a bed's south-west one.")
         .help(
             "Begin "
                 + Words.tick(second.name())
                 + " at "
-                + Words.metres(corner.north() + size.width())
+                + reporter.units().distance(corner.north() + size.width())
                 + " north or more, or mend the size of one.");
   }
 }

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import slipday.garden.CropFacts;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
+import slipday.measure.Units;
 import slipday.rules.PlanMends;
 import slipday.rules.Reporter;
 import slipday.rules.Words;
@@ -85,7 +86,10 @@ final class Exposures {
   }
 
   static Reporter.Report figures(Reporter.Report report, Exposure exposure) {
-    report.note(bloom(exposure)).note(distance(exposure)).because(exposure.reason());
+    report
+        .note(bloom(exposure))
+        .note(distance(exposure, report.units()))
+        .because(exposure.reason());
     exposure.receiver().facts().get(CropFacts.ISOLATION).ifPresent(i -> report.fact(i.reason()));
     return report;
   }
@@ -107,17 +111,17 @@ final class Exposures {
         + ").";
   }
 
-  private static String distance(Exposure exposure) {
+  private static String distance(Exposure exposure, Units units) {
     String far =
         exposure
             .distance()
-            .map(d -> "They stand " + Words.metres(d) + " apart")
+            .map(d -> "They stand " + units.distance(d) + " apart")
             .orElse("How far apart they stand is not told, so they are taken to be near");
     return far
         + "; a home garden's isolation distance is "
-        + Words.metres(exposure.isolation().low())
+        + units.distance(exposure.isolation().low())
         + ", the strict one "
-        + Words.metres(exposure.isolation().high())
+        + units.distance(exposure.isolation().high())
         + ".";
   }
 
@@ -127,15 +131,17 @@ final class Exposures {
    * @param more what else would help, a sentence or two; may be empty
    */
   static Reporter.Report mended(Reporter.Report report, Exposure exposure, String more) {
-    return report.help(mend(exposure) + more).mend(PlanMends.cover(exposure.receiver()));
+    return report
+        .help(mend(exposure, report.units()) + more)
+        .mend(PlanMends.cover(exposure.receiver()));
   }
 
-  private static String mend(Exposure exposure) {
+  private static String mend(Exposure exposure, Units units) {
     String byHand = "Cover the chosen flowers and pollinate them by hand, ";
     if (exposure.source().outsider().isEmpty()) {
       return byHand
           + "stand them "
-          + Words.metres(exposure.isolation().high())
+          + units.distance(exposure.isolation().high())
           + " or more apart, or do not save this seed.";
     }
     boolean volunteer = exposure.source().outsider().get().volunteer();

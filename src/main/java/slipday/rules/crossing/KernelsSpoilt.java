@@ -83,7 +83,7 @@ public final class KernelsSpoilt implements Rule {
                     : "Sow one of them three to four weeks later (`"
                         + PlanClauses.BLOOM_APART.name()
                         + "`), stand them ")
-                + Words.metres(exposure.isolation().high())
+                + reporter.units().distance(exposure.isolation().high())
                 + " or more apart, or grow one type.");
     apart.map(Exposures::inAllBut).ifPresent(report::note);
   }

@@ -3,7 +3,6 @@ package slipday.rules.weather;
 import java.util.Optional;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
-import slipday.measure.Quantity;
 import slipday.rules.Reporter;
 import slipday.rules.Words;
 import slipday.season.PlantingSeason;
@@ -34,14 +33,18 @@ final class CoverInVain {
     String says =
         guards.isPresent()
             ? "Of this cover only the frost it guards against counts, not that the air under it is "
-                + Quantity.plain(cover.warmer())
-                + " C warmer: without a weather record plants grow in calendar days."
+                + reporter.units().writtenDifference(cover.warmer())
+                + " warmer: without a weather record plants grow in calendar days."
             : "This cover moves no date: it names no frost that it guards against, and without a"
                 + " weather record plants grow in calendar days.";
     reporter
         .mild(planting, span, says)
         .help(
-            (guards.isPresent() ? "" : "Add what it guards against, such as `guards to -2 C`. ")
+            (guards.isPresent()
+                    ? ""
+                    : "Add what it guards against, such as `guards to "
+                        + reporter.units().written(-2)
+                        + "`. ")
                 + ToldInVain.RECORD);
   }
 }

@@ -7,7 +7,6 @@ import slipday.finding.Level;
 import slipday.garden.Bed;
 import slipday.garden.CropFacts;
 import slipday.garden.Planting;
-import slipday.measure.Quantity;
 import slipday.measure.Reasoned;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
@@ -65,8 +64,8 @@ public final class NightsTooCold implements Rule {
                 + ", "
                 + judged.when()
                 + ", has nights of "
-                + Quantity.plain(Math.rint(bound.value() * 10) / 10)
-                + " C or warmer in its first week in "
+                + reporter.units().written(bound.value())
+                + " or warmer in its first week in "
                 + Words.percent(chance)
                 + " of years.");
     judged

@@ -105,8 +105,8 @@ public final class SoilReadingMovesDates implements Rule {
     report
         .because(
             (climate.usableYears().isEmpty()
-                ? climate.readSoil().reason()
-                : climate.soil().reason()))
+                ? climate.readSoil().reason(units)
+                : climate.soil().reason(units)))
         .help(
             (doubtful
                     ? "Look whether figure, unit and day are right, and whether it was read at"

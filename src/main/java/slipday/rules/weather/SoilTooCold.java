@@ -2,7 +2,6 @@ package slipday.rules.weather;
 
 import slipday.finding.Level;
 import slipday.garden.CropFacts;
-import slipday.measure.Quantity;
 import slipday.measure.Reasoned;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
@@ -60,8 +59,8 @@ public final class SoilTooCold implements Rule {
                 + ", "
                 + judged.when()
                 + ", finds soil of "
-                + Quantity.plain(Math.rint(wanted.value() * 10) / 10)
-                + " C or warmer in "
+                + reporter.units().written(wanted.value())
+                + " or warmer in "
                 + Words.percent(judged.chance())
                 + " of years.");
     judged
@@ -69,7 +68,7 @@ public final class SoilTooCold implements Rule {
         .fact(wanted.reason())
         .note(
             season.climate().usableYears().isEmpty()
-                ? season.climate().readSoil().reason().says()
+                ? season.climate().readSoil().reason(reporter.units()).says()
                 : "Soil is estimated from the air; a reading of your own, told as `soil`, corrects"
                     + " it.")
         .help(

@@ -109,7 +109,7 @@ public final class ToldInVain implements Rule {
                 + (by < 0 ? "colder" : "warmer")
                 + " the garden is than a station moves nothing, for there is no weather record; the"
                 + " frost dates told are taken as the garden's own.")
-        .fact(FrostDepth.reason())
+        .fact(FrostDepth.reason(reporter.units()))
         .help(
             "If they are the station's, write the last frost about "
                 + Words.count((int) days, "day", "days")

@@ -16,7 +16,8 @@ public final class Chores {
     SeasonIndex index = new SeasonIndex(season);
     List<Chore> chores = new ArrayList<>();
     for (PlantingSeason planting : season.plantings()) {
-      chores.addAll(SowingChores.of(planting, season.garden().season().year()));
+      chores.addAll(
+          SowingChores.of(planting, season.garden().season().year(), season.garden().units()));
       chores.addAll(WatchChores.of(index, planting));
       chores.addAll(ThinChores.of(index, planting));
       chores.addAll(FruitChores.of(index, planting));

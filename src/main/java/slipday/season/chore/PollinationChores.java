@@ -24,7 +24,7 @@ final class PollinationChores {
 
   List<Chore> of(PollinationPlan plan) {
     List<LocalDate> mornings = season.mornings(plan);
-    PollinationText text = new PollinationText(plan);
+    PollinationText text = new PollinationText(plan, season.season().garden().units());
     List<Chore> chores = new ArrayList<>(checks(plan, text, mornings));
     if (mornings.isEmpty()) {
       return chores;

@@ -8,6 +8,7 @@ import slipday.garden.Facts;
 import slipday.garden.Sex;
 import slipday.measure.Range;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 import slipday.season.PollinationPlan;
 
 /** The words of one pollination by hand. */
@@ -23,14 +24,16 @@ final class PollinationText {
           + " stigma.";
 
   private final PollinationPlan plan;
+  private final Units units;
   private final Sex sex;
   private final Facts facts;
   private final String name;
   private final String flowers;
   private final boolean bagged;
 
-  PollinationText(PollinationPlan plan) {
+  PollinationText(PollinationPlan plan, Units units) {
     this.plan = plan;
+    this.units = units;
     this.sex = plan.seedParent().line().sex();
     this.facts = plan.seedParent().facts();
     this.name = plan.subject();
@@ -194,9 +197,9 @@ final class PollinationText {
             .map(
                 h ->
                     " On a day that reaches "
-                        + Words.degrees(h.hinders())
+                        + units.inBothScales(h.hinders())
                         + " end sooner; on one of "
-                        + Words.degrees(h.ends())
+                        + units.inBothScales(h.ends())
                         + " leave it, for little or nothing sets.")
             .orElse("");
   }

@@ -188,7 +188,7 @@ final class SeedChores {
             lot.tested().map(Reasoned::reason).orElse(Reason.plan(lot.name(), lot.span()))));
   }
 
-  private static String warmth(Planting planting) {
+  private String warmth(Planting planting) {
     return planting
         .facts()
         .get(CropFacts.GERMINATES)
@@ -196,9 +196,9 @@ final class SeedChores {
         .map(
             r ->
                 ", well between "
-                    + Words.degrees(r.low())
+                    + season.season().garden().units().inBothScales(r.low())
                     + " and "
-                    + Words.degrees(r.high())
+                    + season.season().garden().units().inBothScales(r.high())
                     + ", the ends of where it germinates")
         .orElse("");
   }

@@ -10,6 +10,7 @@ import slipday.garden.Planting;
 import slipday.genetics.Odds;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
+import slipday.measure.Units;
 import slipday.season.DateChoice;
 import slipday.season.DateSpread;
 import slipday.season.Event;
@@ -23,18 +24,20 @@ final class SowingChores {
   private final Planting planting;
 
   private final int year;
+  private final Units units;
 
-  private SowingChores(PlantingSeason season, int year) {
+  private SowingChores(PlantingSeason season, int year, Units units) {
     this.season = season;
     this.year = year;
+    this.units = units;
     this.planting = season.planting();
   }
 
   /**
    * @param year the season's, by which seed has aged
    */
-  static List<Chore> of(PlantingSeason season, int year) {
-    SowingChores chores = new SowingChores(season, year);
+  static List<Chore> of(PlantingSeason season, int year, Units units) {
+    SowingChores chores = new SowingChores(season, year, units);
     List<Chore> all = new ArrayList<>();
     chores.sow().ifPresent(all::add);
     if (season.indoors()) {
@@ -58,7 +61,7 @@ final class SowingChores {
           planting
               .start()
               .flatMap(Planting.Start::temperature)
-              .map(t -> "Keep it at " + Words.degrees(t) + "."));
+              .map(t -> "Keep it at " + units.inBothScales(t) + "."));
     } else {
       draft.says(
           degrees(CropFacts.SOW_AT, "The soil wants %s or more at sowing depth; measure it."));
@@ -134,7 +137,7 @@ final class SowingChores {
 
   private Optional<String> howManyPlants() {
     String where = planting.bed().map(bed -> " in " + bed.name()).orElse("");
-    String apart = planting.apart().map(a -> ", " + Words.length(a.value()) + " apart").orElse("");
+    String apart = planting.apart().map(a -> ", " + units.length(a.value()) + " apart").orElse("");
     return planting.plants().map(p -> Words.count(p.value(), "plant") + where + apart + ".");
   }
 
@@ -161,7 +164,10 @@ final class SowingChores {
   }
 
   private Optional<String> degrees(FactKey<Double> key, String sentence) {
-    return planting.facts().get(key).map(t -> sentence.replace("%s", Words.degrees(t.value())));
+    return planting
+        .facts()
+        .get(key)
+        .map(t -> sentence.replace("%s", units.inBothScales(t.value())));
   }
 
   private Optional<Chore> on(Event event, Draft draft) {

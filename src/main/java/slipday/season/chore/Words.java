@@ -5,9 +5,7 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import slipday.measure.Quantity;
 import slipday.measure.Range;
-import slipday.measure.Unit;
 
 /** Numbers and days as a gardener says them. */
 final class Words {
@@ -53,19 +51,6 @@ final class Words {
 
   static String days(Range days) {
     return whole(days) + (Math.round(days.high()) == 1 ? " day" : " days");
-  }
-
-  /** In both scales, since nobody's thermometer is known here. */
-  static String degrees(double celsius) {
-    return Quantity.plain(Math.round(celsius * 10) / 10.0)
-        + " °C ("
-        + Math.round(Unit.FAHRENHEIT.fromBase(celsius))
-        + " °F)";
-  }
-
-  /** Length in m, told in cm below 2 m. */
-  static String length(double metres) {
-    return metres < 2 ? Math.round(metres * 100) + " cm" : Quantity.plain(metres) + " m";
   }
 
   static String list(List<String> things) {

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slipday.app.Checked;
+import slipday.measure.Units;
 import slipday.season.Exposure;
 import slipday.season.Season;
 
@@ -55,7 +56,9 @@ class ReachTest {
     Reach.Told told = told(among(9, 4));
     assertThat(names(told.each())).hasSize(9).allMatch(n -> n.startsWith("gourd-"));
     assertThat(told.each()).allMatch(Exposure::intoSeed);
-    assertThat(told.more()).startsWith("4 more").doesNotContain("bitter", "less of a danger");
+    assertThat(told.more(Units.METRIC))
+        .startsWith("4 more")
+        .doesNotContain("bitter", "less of a danger");
   }
 
   @Test
@@ -63,15 +66,15 @@ class ReachTest {
     Season season = among(9, 0);
     List<Exposure> onAnother = new Reach(season.exposures()).of("gourd-0");
     assertThat(onAnother).hasSize(9).noneMatch(Exposure::intoSeed);
-    assertThat(Reach.told(onAnother).more())
+    assertThat(Reach.told(onAnother).more(Units.METRIC))
         .startsWith("3 more, 2 of them bitter, the nearest 0 m");
   }
 
   @Test
   void oneMoreThanAreToldIsToldToo() {
-    assertThat(told(among(0, 7)).more()).isEmpty();
+    assertThat(told(among(0, 7)).more(Units.METRIC)).isEmpty();
     assertThat(told(among(0, 8)).each()).hasSize(6);
-    assertThat(told(among(0, 8)).more()).startsWith("2 more");
+    assertThat(told(among(0, 8)).more(Units.METRIC)).startsWith("2 more");
   }
 
   /** The season's list and the book of reasons name the same sources. */
@@ -81,7 +84,7 @@ class ReachTest {
     Reach reach = new Reach(season.exposures());
     Ids ids = new Ids();
     Map<String, Set<String>> listed =
-        Sheds.of(season.plantings(), reach, ids).list().stream()
+        Sheds.of(season.plantings(), reach, ids, Units.METRIC).list().stream()
             .collect(
                 Collectors.toMap(
                     s -> s.receiver() + s.danger(),
