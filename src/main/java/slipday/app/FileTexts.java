@@ -192,8 +192,7 @@ public final class FileTexts {
 
   private static Outcome<Optional<Source>> decoded(byte[] bytes, String name) {
     if (isUtf16(bytes)) {
-      return unusable(
-          "`" + name + "` is saved as UTF-16, and Slipday reads UTF-8.", SAVE_AS_UTF_8);
+      return unusable("`" + name + "` is saved as UTF-16, and Slipday reads UTF-8.", SAVE_AS_UTF_8);
     }
     // Quicker by far than a decoder, but what is not UTF-8 becomes a mark that may stand there.
     String text = new String(bytes, StandardCharsets.UTF_8);
