@@ -15,6 +15,8 @@ import slipday.syntax.WordKind;
  * stands for is told by how its line can be read, where it can be read in one way alone.
  */
 final class NumberCommas {
+  private static final String POINT = ".";
+
   /** Digits after a comma that marks thousands. */
   private static final int THOUSANDS = 3;
 
@@ -35,7 +37,7 @@ final class NumberCommas {
 
   private NumberCommas(Line line, Predicate<Line> fits) {
     this.words = line.words();
-    this.asDecimals = fits.test(joined(words, "."));
+    this.asDecimals = fits.test(joined(words, POINT));
     this.asThousands = fits.test(joined(words, ""));
     this.asTwo = fits.test(line);
   }
@@ -67,6 +69,7 @@ final class NumberCommas {
     return comma + 1 < words.size()
         && words.get(comma).is(WordKind.COMMA)
         && (words.get(comma + 1).is(WordKind.NUMBER) || words.get(comma + 1).is(WordKind.MIXED))
+        && Character.isDigit(words.get(comma + 1).text().charAt(0))
         && words.get(comma - 1).is(WordKind.NUMBER)
         && words.get(comma - 1).end() == words.get(comma).start()
         && words.get(comma).end() == words.get(comma + 1).start();
@@ -105,7 +108,13 @@ final class NumberCommas {
 
   private static Word joined(List<Word> figures, String between, Word last) {
     Word first = figures.get(0);
-    return new Word(last.kind(), text(figures, between), first.source(), first.start(), last.end());
+    // A figure of two points is none.
+    WordKind kind = between.equals(POINT) && hasPoint(last) ? WordKind.OTHER : last.kind();
+    return new Word(kind, text(figures, between), first.source(), first.start(), last.end());
+  }
+
+  private static boolean hasPoint(Word figure) {
+    return figure.text().contains(POINT);
   }
 
   private static String text(List<Word> figures, String between) {
@@ -149,8 +158,8 @@ final class NumberCommas {
     boolean thousands = !one || digits(figures.get(2).text()) == THOUSANDS;
     boolean known = (one && asDecimals) || (thousands && asThousands) || (one && asTwo);
     List<Reading> readings = new ArrayList<>();
-    if (one && (asDecimals || !known)) {
-      String text = text(figures, ".");
+    if (one && !hasPoint(figures.get(2)) && (asDecimals || !known)) {
+      String text = text(figures, POINT);
       readings.add(
           new Reading(
               text,
