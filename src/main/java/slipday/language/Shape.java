@@ -259,9 +259,17 @@ public final class Shape {
           switch (word) {
             case "," -> attempt.is(at, WordKind.COMMA);
             case "%" -> attempt.is(at, WordKind.PERCENT);
-            default -> attempt.isWord(at, word);
+            default -> attempt.isWord(at, word) || isOne(attempt, at);
           };
       return fits ? at + 1 : attempt.expect(at, shown);
+    }
+
+    /** {@code 1 fruit}, where the shape has {@code fruits}. */
+    private boolean isOne(Attempt attempt, int at) {
+      return at > 0
+          && word.endsWith("s")
+          && attempt.text(at - 1).equals("1")
+          && attempt.isWord(at, word.substring(0, word.length() - 1));
     }
   }
 
