@@ -2,6 +2,7 @@ package slipday.garden;
 
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,7 +67,14 @@ final class Names<T extends Named> {
 
   /** The thing a name means; if there is none, that is said at the place of the name. */
   Optional<T> need(Value.Name name) {
-    return need(name, unknown -> unknown.nearest(name.text(), known.keySet(), kind));
+    return need(name, unknown -> unknown.nearest(name.text(), declared(), kind));
+  }
+
+  /** All names there are, those of mistaken things among them. */
+  private Set<String> declared() {
+    Set<String> all = new LinkedHashSet<>(known.keySet());
+    all.addAll(spoilt);
+    return all;
   }
 
   /**

@@ -110,6 +110,13 @@ class UnknownNamesTest {
   }
 
   @Test
+  void aMistakenThingIsStillOneThatCanBeMeant() {
+    assertThat(unknown("line ember", "  is a quagga", "lot ember-24", "  of embr"))
+        .extracting(Finding::help)
+        .contains("Did you mean `ember`?");
+  }
+
+  @Test
   void theCommandThatListsThemIsNamedWhereNothingIsNear() {
     assertThat(help("quagga")).startsWith("Known: ").endsWith(" `slipday crops` lists them all.");
     assertThat(unknown("bed south", "  size 3 m x 1 m", "allow quagga", "  in south"))
