@@ -16,8 +16,10 @@ public final class Bound {
   private Object[] cells = new Object[2];
 
   private int size;
+  private boolean mayMeasure;
 
   void add(String name, Value value) {
+    mayMeasure |= value instanceof Value.Amount || value instanceof Value.Between;
     if (2 * size == cells.length) {
       cells = Arrays.copyOf(cells, cells.length * 2);
     }
@@ -31,6 +33,11 @@ public final class Bound {
 
   private Value value(int at) {
     return (Value) cells[2 * at + 1];
+  }
+
+  /** Whether some figure in it may have a unit; told without a look at the values. */
+  boolean mayMeasure() {
+    return mayMeasure;
   }
 
   int size() {

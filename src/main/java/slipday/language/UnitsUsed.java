@@ -25,13 +25,20 @@ public final class UnitsUsed {
     UnitsUsed used = new UnitsUsed();
     for (Block block : said.blocks()) {
       for (BoundClause clause : block.clauses()) {
-        clause.bound().each(used::count);
+        used.count(clause.bound());
       }
     }
     for (Entry entry : said.entries()) {
-      entry.bound().each(used::count);
+      used.count(entry.bound());
     }
     return used.most();
+  }
+
+  /** Few lines have units, and a plan may have very many lines. */
+  private void count(Bound bound) {
+    if (bound.mayMeasure()) {
+      bound.each(this::count);
+    }
   }
 
   private void count(Value value) {
