@@ -116,7 +116,7 @@ class PlotsInBrowserTest extends InBrowser {
     browser.open(page);
     tap("#generations .plot .mark .hit", 0);
     assertThat(text("#why-title")).isEqualTo("F2");
-    assertThat(text("#why")).contains("in 6 plants, 17 fruits", "tern-amber-f2 plant 3: 12.4 brix");
+    assertThat(text("#why")).contains("in 6 plants, 17 fruits", "12.4 brix, tern-amber-f2 plant 3");
     assertThat(text("#why .under")).contains("in the plan");
     browser.run("document.querySelector('#why details').open = true");
     browser.runAsync(
