@@ -74,8 +74,7 @@ public record SeasonAxis(Hemisphere hemisphere, int year) {
 
   /** {@code 14 May}: a slot as a gardener says it. */
   public String dayText(double slot) {
-    LocalDate date = dateOf((int) Math.round(slot));
-    return date.getDayOfMonth() + " " + Months.name(date.getMonthValue());
+    return Months.day(dateOf((int) Math.round(slot)));
   }
 
   int slotOf(int month, int day) {

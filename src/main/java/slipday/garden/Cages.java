@@ -42,13 +42,9 @@ final class Cages {
         });
   }
 
-  /** The name a planting goes by, and the key of it in its head. */
+  /** The name a planting goes by. */
   static String name(Bound head) {
-    return head.name(nameKey(head)).text();
-  }
-
-  static String nameKey(Bound head) {
-    return head.has("as") ? "as" : "lot";
+    return head.name(head.has("as") ? "as" : "lot").text();
   }
 
   private static Optional<BoundClause> care(Block block) {

@@ -11,6 +11,8 @@ import java.util.function.UnaryOperator;
 import slipday.finding.Finding;
 import slipday.language.Block;
 import slipday.language.Value;
+import slipday.syntax.Word;
+import slipday.syntax.WordKind;
 
 /** The names of one kind of thing, and what is said when one is not known or comes twice. */
 final class Names<T extends Named> {
@@ -46,6 +48,18 @@ final class Names<T extends Named> {
   /** A thing whose own lines are mistaken: its name is known, so that users of it stay silent. */
   void addSpoilt(Block block, String name) {
     block.head().filter(h -> h.has(name)).ifPresent(h -> spoilt.add(h.name(name).text()));
+  }
+
+  /** A thing whose name is in several words, or else mistaken: it may be meant by these joined. */
+  void addMisnamed(Block block) {
+    String name = "";
+    for (Word word : block.line().words().subList(1, block.line().words().size())) {
+      if (!word.is(WordKind.WORD) && !word.is(WordKind.MIXED) && !word.is(WordKind.NUMBER)) {
+        return;
+      }
+      name = name.isEmpty() ? word.text() : name + "-" + word.text();
+      spoilt.add(name);
+    }
   }
 
   /** A name that something mistaken would have had. */

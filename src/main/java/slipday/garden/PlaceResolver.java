@@ -173,6 +173,7 @@ final class PlaceResolver {
 
   void bed(Block block) {
     if (block.head().isEmpty()) {
+      beds.addMisnamed(block);
       return;
     }
     Bound head = block.head().get();

@@ -61,6 +61,7 @@ final class PlantingResolver {
 
   void planting(Block block) {
     if (block.head().isEmpty()) {
+      plantings.addMisnamed(block);
       return;
     }
     Bound head = block.head().get();

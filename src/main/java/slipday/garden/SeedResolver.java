@@ -38,6 +38,7 @@ final class SeedResolver {
 
   void line(Block block) {
     if (block.head().isEmpty()) {
+      lines.addMisnamed(block);
       return;
     }
     Bound head = block.head().get();
@@ -89,6 +90,7 @@ final class SeedResolver {
 
   void lot(Block block) {
     if (block.head().isEmpty()) {
+      lots.addMisnamed(block);
       return;
     }
     String name = block.head().get().name("name").text();

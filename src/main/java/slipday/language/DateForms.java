@@ -65,10 +65,7 @@ final class DateForms {
       int full =
           year.isEmpty() ? ANY_YEAR : Integer.parseInt(year.length() == 2 ? "20" + year : year);
       LocalDate date = LocalDate.of(full, Integer.parseInt(month), Integer.parseInt(day));
-      return Optional.of(
-          year.isEmpty()
-              ? date.getDayOfMonth() + " " + Months.name(date.getMonthValue())
-              : date.toString());
+      return Optional.of(year.isEmpty() ? Months.day(date) : date.toString());
     } catch (DateTimeException impossible) {
       return Optional.empty();
     }

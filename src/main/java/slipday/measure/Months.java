@@ -1,5 +1,6 @@
 package slipday.measure;
 
+import java.time.LocalDate;
 import java.util.List;
 
 /** The months' names. Java's own table of them takes longer to set up than many a plan to read. */
@@ -21,6 +22,11 @@ public final class Months {
           "December");
 
   private Months() {}
+
+  /** {@code 14 May}. */
+  public static String day(LocalDate date) {
+    return date.getDayOfMonth() + " " + name(date.getMonthValue());
+  }
 
   /**
    * @param month 1 for January

@@ -1,11 +1,9 @@
 package slipday.rules;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import slipday.finding.Mend;
 import slipday.format.Formatter;
@@ -16,14 +14,13 @@ import slipday.language.Block;
 import slipday.language.Clause;
 import slipday.language.Declaration;
 import slipday.language.PlanClauses;
+import slipday.measure.Months;
 import slipday.measure.Reasoned;
 import slipday.source.Source;
 import slipday.source.Span;
 
 /** What rules offer to write into a plan, laid out as {@code slipday format} does it. */
 public final class PlanMends {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
   private static final String NO_REASON_YET = "\"\"";
 
   private PlanMends() {}
@@ -51,12 +48,12 @@ public final class PlanMends {
     return edits.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new Mend("Shift to " + DAY.format(to) + ", the nearest day that fits", edits, false));
+            new Mend("Shift to " + Months.day(to) + ", the nearest day that fits", edits, false));
   }
 
   private static Optional<Mend.Edit> shifted(
       Planting planting, Clause clause, Optional<Reasoned<LocalDate>> day, long days) {
-    return day.map(d -> said(planting.places(), clause, DAY.format(d.value().plusDays(days))));
+    return day.map(d -> said(planting.places(), clause, Months.day(d.value().plusDays(days))));
   }
 
   /**

@@ -22,7 +22,6 @@ import slipday.measure.Units;
 
 /** Reads what a planting asks of its season, and keeps why. */
 final class NeedsReader {
-  private static final double INDOORS = 21;
   private static final double SEEDLING_AGE = 21;
   private static final double REFERENCE = 22;
   private static final double NEVER_KILLED = -60;
@@ -190,10 +189,10 @@ final class NeedsReader {
           Event.EMERGED,
           Reason.byDefault(
               "Raised indoors at "
-                  + units.temperature(INDOORS)
+                  + units.temperature(PlantingSeason.INDOORS)
                   + ", where the plan names no temperature."));
     }
-    return told.orElse(INDOORS);
+    return told.orElse(PlantingSeason.INDOORS);
   }
 
   private EmergenceTable emergence() {

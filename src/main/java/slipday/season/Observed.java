@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import slipday.garden.Planting;
 import slipday.garden.record.At;
 import slipday.garden.record.Fact;
@@ -26,9 +25,6 @@ import slipday.measure.Reasoned;
  */
 record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDate>> gone) {
   static final Observed NOTHING = new Observed(Map.of(), Optional.empty());
-
-  /** States of a picked fruit that say nothing of the day it would have been ripe. */
-  private static final Set<String> UNRIPE = Set.of("forced", "before ripe");
 
   /** What is recorded of the days of the plan's plantings, by their names. */
   static Map<String, List<Fact>> byPlanting(GardenRecord record) {
@@ -73,7 +69,7 @@ record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDat
   }
 
   private static Optional<Stand> picked(Fact.Picked picked) {
-    if (picked.state().filter(UNRIPE::contains).isPresent()) {
+    if (picked.isUnripe()) {
       return Optional.empty();
     }
     if (picked.subject() instanceof Fruit fruit) {

@@ -32,6 +32,8 @@ public record PlantingSeason(
     Reason modelReason,
     Map<Event, Reasoned<Range>> ownDays,
     Optional<Reasoned<LocalDate>> gone) {
+  /** °C where seed is raised indoors, where the plan tells no temperature. */
+  public static final double INDOORS = 21;
 
   public Optional<Reasoned<DateSpread>> date(Event event) {
     return Optional.ofNullable(dates.get(event));

@@ -110,6 +110,16 @@ class UnknownNamesTest {
   }
 
   @Test
+  void aNameInTwoWordsIsToldOnceAndNotWhereItIsMeant() {
+    assertThat(
+            unknown(
+                "line ember", "  is a muskmelon", "lot ember 24", "  of ember", "grow ember-24"))
+        .isEmpty();
+    assertThat(unknown("line sea ember", "  is a muskmelon", "lot ember-24", "  of sea-ember"))
+        .isEmpty();
+  }
+
+  @Test
   void aMistakenThingIsStillOneThatCanBeMeant() {
     assertThat(unknown("line ember", "  is a quagga", "lot ember-24", "  of embr"))
         .extracting(Finding::help)

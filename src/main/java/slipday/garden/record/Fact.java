@@ -2,6 +2,7 @@ package slipday.garden.record;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 import slipday.garden.Bed;
 import slipday.garden.Line;
 import slipday.garden.Lot;
@@ -85,7 +86,14 @@ public sealed interface Fact
   record SetChecked(At at, Fruit fruit, boolean took) implements Fact {}
 
   /** A tagged fruit, or fruit of a stand for the kitchen. */
-  record Picked(At at, Subject subject, Optional<String> state, Figures figures) implements Fact {}
+  record Picked(At at, Subject subject, Optional<String> state, Figures figures) implements Fact {
+    private static final Set<String> UNRIPE = Set.of("before ripe", "forced");
+
+    /** Whether it is told that the fruit was not ripe; its day says nothing of ripening then. */
+    public boolean isUnripe() {
+      return state.filter(UNRIPE::contains).isPresent();
+    }
+  }
 
   record Measured(At at, Subject subject, Figures figures) implements Fact {}
 

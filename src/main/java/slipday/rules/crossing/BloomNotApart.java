@@ -1,9 +1,8 @@
 package slipday.rules.crossing;
 
 import slipday.finding.Level;
-import slipday.garden.CropFacts;
 import slipday.garden.Planting;
-import slipday.garden.Species;
+import slipday.garden.PollenReach;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
@@ -69,13 +68,7 @@ public final class BloomNotApart implements Rule {
   }
 
   private static boolean cross(Planting one, Planting other) {
-    return takes(one.species(), other.species()) || takes(other.species(), one.species());
-  }
-
-  private static boolean takes(Species mother, Species father) {
-    return mother.name().equals(father.name())
-        || mother.facts().all(CropFacts.CROSSES_WITH).stream()
-            .anyMatch(
-                d -> d.value().species().equals(father.name()) && d.value().degree().high() > 0);
+    return PollenReach.degree(one.species(), other.species()).isPresent()
+        || PollenReach.degree(other.species(), one.species()).isPresent();
   }
 }

@@ -34,8 +34,6 @@ public final class UnlikelyFigure implements Rule {
 
   private static final double ABOUT_AS_FAR = 1.5;
 
-  private static final Set<String> UNRIPE = Set.of("before ripe", "forced");
-
   @Override
   public String id() {
     return "unlikely-figure";
@@ -70,8 +68,7 @@ public final class UnlikelyFigure implements Rule {
     void run() {
       for (Fact fact : season.garden().record().facts()) {
         if (fact instanceof Fact.Picked picked && picked.subject() instanceof Fruit fruit) {
-          boolean told = picked.state().isPresent() && UNRIPE.contains(picked.state().get());
-          if (told || FruitStory.pickedTooSoon(fruit, picked)) {
+          if (picked.isUnripe() || FruitStory.pickedTooSoon(fruit, picked)) {
             unripe.add(fruit.key());
           }
           judgeDays(fruit, picked);

@@ -4,7 +4,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import slipday.finding.Level;
 import slipday.garden.CropFacts;
 import slipday.garden.record.Fact;
@@ -19,8 +18,6 @@ import slipday.season.Season;
 
 /** Seed was kept of a fruit picked long before its seed can have been ripe. */
 public final class UnripeSeedKept implements Rule {
-  private static final Set<String> UNRIPE = Set.of("before ripe", "forced");
-
   @Override
   public String id() {
     return "unripe-seed-kept";
@@ -62,7 +59,7 @@ public final class UnripeSeedKept implements Rule {
     long hung = ChronoUnit.DAYS.between(fruit.date(), picked.date());
     Optional<Reasoned<Range>> days = days(fruit);
     boolean early = days.filter(d -> FruitStory.isLongBefore(hung, d.value())).isPresent();
-    boolean told = picked.state().filter(UNRIPE::contains).isPresent();
+    boolean told = picked.isUnripe();
     if (!early && !told) {
       return;
     }

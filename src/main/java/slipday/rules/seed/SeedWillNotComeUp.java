@@ -4,7 +4,6 @@ import slipday.finding.Level;
 import slipday.garden.CropFacts;
 import slipday.garden.Planting;
 import slipday.language.PlanClauses;
-import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Reasoned;
 import slipday.rules.Reporter;
@@ -60,8 +59,8 @@ public final class SeedWillNotComeUp implements Rule {
             "Seed of "
                 + Words.tick(planting.name())
                 + " does not come up at "
-                + Quantity.plain(Math.rint(at * 10) / 10)
-                + " C: it is too "
+                + reporter.units().written(at)
+                + ": it is too "
                 + (at < limits.value().low() ? "cold" : "hot")
                 + ".");
     report
@@ -70,7 +69,9 @@ public final class SeedWillNotComeUp implements Rule {
         .note("The days that follow are reckoned as if it came up in a week.")
         .help(
             "Tell how warm the pots themselves stand until the seed is up, by night too; with no"
-                + " temperature told they are taken to stand at 21 C.");
+                + " temperature told they are taken to stand at "
+                + reporter.units().written(PlantingSeason.INDOORS)
+                + ".");
     planting.bed().ifPresent(report::concerns);
   }
 }

@@ -1,9 +1,6 @@
 package slipday.rules.weather;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import slipday.climate.Climate;
 import slipday.climate.ReadSoil;
@@ -12,6 +9,7 @@ import slipday.finding.Level;
 import slipday.garden.Site;
 import slipday.language.BoundClause;
 import slipday.language.PlanClauses;
+import slipday.measure.Months;
 import slipday.measure.Units;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
@@ -26,9 +24,6 @@ public final class SoilReadingMovesDates implements Rule {
 
   /** °C from the estimate at which a lone reading is doubted; by Slipday's judgement. */
   private static final double FAR = 5;
-
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
 
   @Override
   public String id() {
@@ -86,9 +81,9 @@ public final class SoilReadingMovesDates implements Rule {
                     + " by "
                     + Math.abs(most.days())
                     + " days, from "
-                    + day(most.without())
+                    + Months.day(most.without())
                     + " to "
-                    + day(most.with())
+                    + Months.day(most.with())
                     + (moves.size() == 1
                         ? "."
                         : ", and "
@@ -143,7 +138,7 @@ public final class SoilReadingMovesDates implements Rule {
     String read =
         units.temperature(reading.celsius())
             + " was read on "
-            + day(climate.axis().dateOf(reading.slot()));
+            + Months.day(climate.axis().dateOf(reading.slot()));
     if (off.isEmpty()) {
       return read + "; without a weather record nothing tells whether that is usual.";
     }
@@ -153,9 +148,5 @@ public final class SoilReadingMovesDates implements Rule {
         + units.difference(Math.abs(by))
         + (by < 0 ? " colder" : " warmer")
         + " than the soil is estimated to be from the air of the years.";
-  }
-
-  private static String day(LocalDate date) {
-    return DAY.format(date);
   }
 }

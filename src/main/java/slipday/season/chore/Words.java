@@ -5,18 +5,17 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import slipday.measure.Months;
 import slipday.measure.Range;
 
 /** Numbers and days as a gardener says them. */
 final class Words {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
   private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   private Words() {}
 
   static String day(LocalDate date) {
-    return DAY.format(date);
+    return Months.day(date);
   }
 
   static String hour(LocalTime time) {
