@@ -80,7 +80,7 @@ final class Bounds {
               question.values().get(order[at])
                   - pull[order[at]]
                   - t * slopes[from][at]
-                  - relaxed.diagonal * (2 * given[at] + 1);
+                  - nextPart(order[at], given[at]);
           if (next > most) {
             most = next;
             to = at;
@@ -94,5 +94,15 @@ final class Bounds {
       sum += most;
     }
     return sum;
+  }
+
+  /**
+   * What the next part costs by the diagonal: its square, or where that is no cost a line above it.
+   */
+  private double nextPart(int i, int given) {
+    return relaxed.diagonal
+        * (relaxed.diagonal < 0
+            ? Math.min(question.parts(), question.most().get(i))
+            : 2 * given + 1);
   }
 }

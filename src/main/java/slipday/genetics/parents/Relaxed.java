@@ -10,9 +10,11 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
  * For any λ ≥ 0 its best is no less than that of the question; the prices are set so that it is as
  * low as may be, and the limits are kept to.
  *
- * <p>The priced matrix C = ΣλQ has no negative eigenvalue, so with d its least one x·C·x′ ≥ d·Σx² +
- * 2·y·(C − d)·x′ − y·(C − d)·y′ for any y; with y the best x itself that gives up nothing but what
- * whole parts cost. What is left is separable and concave.
+ * <p>With d the least eigenvalue of the priced matrix C = ΣλQ, x·C·x′ ≥ d·Σx² + 2·y·(C − d)·x′ −
+ * y·(C − d)·y′ for any y; with y the best x itself that gives up nothing but what whole parts cost.
+ * What is left is separable, and concave where d is not negative. It never is for coancestries by
+ * descent; for such as were stated and fit no descent it may be, and then x² ≤ m·x, with m the most
+ * parts, makes it a line.
  */
 final class Relaxed {
   private static final int CYCLES = 6;
@@ -22,8 +24,13 @@ final class Relaxed {
 
   final double[] best;
   final double[][] cost;
+
+  /** The least eigenvalue of the cost, or a hair less; what is nearly 0 is 0. */
   final double diagonal;
+
   final double allowance;
+
+  /** False where no parts of any size keep to the limit; true also where that isn't known. */
   final boolean possible;
 
   private final Question question;
@@ -45,8 +52,10 @@ final class Relaxed {
     this.cost = cost();
     climb(x, cost);
     this.best = x;
-    this.possible = kept || prices.length > 1;
     this.diagonal = leastEigenvalue(cost);
+    // Of several limits each may be kept to but not all; below 0 the climb may end short of the
+    // best.
+    this.possible = kept || prices.length > 1 || diagonal < 0;
     double sum = 0;
     for (int k = 0; k < prices.length; k++) {
       sum += prices[k] * question.limits().get(k).most();
@@ -161,14 +170,20 @@ final class Relaxed {
       return 0;
     }
     EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(n, false, true);
+    double largest = 0;
+    for (double[] row : matrix) {
+      largest = Math.max(largest, Arrays.stream(row).map(Math::abs).sum());
+    }
     if (!eigen.decompose(new DMatrixRMaj(matrix))) {
-      return 0;
+      // No eigenvalue is beyond the largest sum of a row (Gershgorin's circles).
+      return -largest;
     }
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < n; i++) {
       least = Math.min(least, eigen.getEigenvalue(i).getReal());
     }
+    double hair = NEAR * Math.max(1, largest);
     // A hair less, so that rounding never cuts off the best.
-    return Math.max(0, least - NEAR * Math.max(1, least));
+    return least < -hair ? least - hair : Math.max(0, least - hair);
   }
 }

@@ -73,7 +73,29 @@ public final class MoreFruitsThanPlantsBear implements Rule {
         .help("Want fewer fruits, or grow more plants; an overloaded vine ripens none well.");
   }
 
+  /** A fruit hangs on one plant. */
+  private static void fewFruits(
+      Planting planting, Planting.HandPollination wish, Reporter reporter) {
+    if (wish.fromPlants().isEmpty() || wish.fromPlants().get() <= wish.fruits()) {
+      return;
+    }
+    int plants = wish.fromPlants().get();
+    reporter
+        .report(
+            planting,
+            planting.places().of(PlanClauses.POLLINATE),
+            Words.count(wish.fruits(), "fruit", "fruits")
+                + " of "
+                + Words.tick(planting.name())
+                + " can't be from "
+                + plants
+                + " plants: a fruit hangs on one.")
+        .concerns(planting.lot())
+        .help("Want " + plants + " fruits or more, or ask for fewer plants.");
+  }
+
   private static void plants(Planting planting, Reporter reporter) {
+    planting.pollination().ifPresent(p -> fewFruits(planting, p.value(), reporter));
     Optional<Integer> from = planting.pollination().flatMap(p -> p.value().fromPlants());
     Optional<Integer> there = planting.plants().map(Reasoned::value);
     if (from.isEmpty() || there.isEmpty() || from.get() <= there.get()) {
@@ -92,6 +114,12 @@ public final class MoreFruitsThanPlantsBear implements Rule {
                 + ".")
         .also(planting.places().of(PlanClauses.PLANTS), "so many plants")
         .concerns(planting.lot())
-        .help("Ask for " + there.get() + " plants or more, or grow " + from.get() + ".");
+        .help("Ask for " + asked(planting, there.get()) + " or more, or grow " + from.get() + ".");
+  }
+
+  /** As many plants as there are, and no more than fruits: one hangs on each. */
+  private static String asked(Planting planting, int there) {
+    int fruits = planting.pollination().map(p -> p.value().fruits()).orElse(there);
+    return Words.count(Math.min(there, fruits), "plant", "plants");
   }
 }

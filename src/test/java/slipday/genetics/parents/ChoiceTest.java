@@ -150,6 +150,26 @@ class ChoiceTest {
         .isInstanceOf(IllegalArgumentException.class);
   }
 
+  /** No descent makes such coancestries, but they may be stated; what keeps to them is found. */
+  @Test
+  void coancestriesThatFitNoDescentAreKeptTo() {
+    double[][] kin = {
+      {0.75, 0.50, 0.25, 0.50, 0.25},
+      {0.50, 0.75, 0.25, 0.50, 0.75},
+      {0.25, 0.25, 0.75, 0.75, 0.50},
+      {0.50, 0.50, 0.75, 0.75, 0.25},
+      {0.25, 0.75, 0.50, 0.25, 0.75}
+    };
+    Question question =
+        new Question(
+            List.of(-0.43, -1.33, -0.81, -0.19, -0.41),
+            List.of(0, 2, 2, 1, 2),
+            times(5, 0),
+            4,
+            List.of(Question.Limit.coancestry(8.55 / 16, kin, 4)));
+    assertThat(best(question).parts()).containsExactly(0, 2, 2, 0, 0);
+  }
+
   /** Against every choice there is, one by one. */
   @Property(tries = 400)
   void noChoiceIsBetter(
@@ -200,11 +220,15 @@ class ChoiceTest {
       mothers.add(random.nextInt(n));
       family[i] = random.nextInt(3);
     }
+    // As by descent where families don't count within a mother's; else as no descent can make them.
+    boolean descent = random.nextBoolean();
     double[][] kin = new double[n][n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
         boolean same = mothers.get(i).equals(mothers.get(j));
-        kin[i][j] = i == j || same ? 0.75 : family[i] == family[j] ? 0.5 : 0.25;
+        int one = descent ? mothers.get(i) % 3 : family[i];
+        int other = descent ? mothers.get(j) % 3 : family[j];
+        kin[i][j] = i == j || same ? 0.75 : one == other ? 0.5 : 0.25;
       }
     }
     List<Question.Limit> limits = new ArrayList<>();
