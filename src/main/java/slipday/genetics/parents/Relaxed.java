@@ -12,9 +12,9 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
  *
  * <p>With d the least eigenvalue of the priced matrix C = ΣλQ, x·C·x′ ≥ d·Σx² + 2·y·(C − d)·x′ −
  * y·(C − d)·y′ for any y; with y the best x itself that gives up nothing but what whole parts cost.
- * What is left is separable, and concave where d is not negative. It never is for coancestries by
- * descent; for such as were stated and fit no descent it may be, and then x² ≤ m·x, with m the most
- * parts, makes it a line.
+ * What is left is separable, and concave where d is 0 or more, as for all coancestries by descent.
+ * For such as were stated and fit no descent d may be negative; x² ≤ m·x, with m the most parts,
+ * then makes a line of it.
  */
 final class Relaxed {
   private static final int CYCLES = 6;
@@ -53,8 +53,7 @@ final class Relaxed {
     climb(x, cost);
     this.best = x;
     this.diagonal = leastEigenvalue(cost);
-    // Of several limits each may be kept to but not all; below 0 the climb may end short of the
-    // best.
+    // Several limits are priced in turn, not together; below 0 the climb may end short of the best.
     this.possible = kept || prices.length > 1 || diagonal < 0;
     double sum = 0;
     for (int k = 0; k < prices.length; k++) {
