@@ -44,4 +44,14 @@ public enum Condition {
   public String words() {
     return words;
   }
+
+  /** What stands in the way of a day on which it isn't met. */
+  public String hindrance() {
+    return switch (this) {
+      case RIPENING -> "frost before a fruit is ripe";
+      case SEED_RIPENING -> "frost before seed is ripe";
+      case BLOOM -> "a partner that is not in bloom";
+      default -> words;
+    };
+  }
 }

@@ -2,6 +2,8 @@ package slipday.rules.pollination;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import slipday.finding.Level;
 import slipday.garden.Cross;
@@ -9,6 +11,7 @@ import slipday.language.PlanClauses;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
+import slipday.season.DateChoice;
 import slipday.season.Event;
 import slipday.season.Nicking;
 import slipday.season.PlantingSeason;
@@ -105,16 +108,55 @@ public final class ParentsDoNotMeet implements Rule {
         usual(season, pollen, Event.FIRST_MALE)
             .or(() -> usual(season, pollen, Event.FIRST_FRUITING));
     if (fruiting.isEmpty() || shedding.isEmpty()) {
-      return free + "Sow one of them a second time, some weeks later.";
+      return free + "Grow a parent that flowers here in most years.";
     }
-    long late = ChronoUnit.DAYS.between(fruiting.get(), shedding.get());
-    String what = Words.tick(late > 0 ? pollen : seed);
+    int late = (int) ChronoUnit.DAYS.between(fruiting.get(), shedding.get());
     return free
-        + "Start "
-        + what
-        + " about "
-        + Words.count((int) Math.abs(late), "day", "days")
-        + " sooner, or the other one later, or sow one of them twice.";
+        + (late > 0
+            ? nearer(season, pollen, seed, late)
+            : nearer(season, seed, pollen, Math.max(1, -late)));
+  }
+
+  /** What brings the flowers of two together, as far as the season of each leaves room. */
+  private static String nearer(Season season, String late, String early, int days) {
+    int sooner = season.planting(late).map(p -> room(p, true)).orElse(0);
+    int later = season.planting(early).map(p -> room(p, false)).orElse(0);
+    List<String> ways = new ArrayList<>();
+    if (sooner >= days) {
+      ways.add("start " + Words.tick(late) + " about " + count(days) + " sooner");
+    }
+    if (later >= days) {
+      ways.add("start " + Words.tick(early) + " about " + count(days) + " later, or twice");
+    }
+    if (ways.isEmpty() && sooner > 0 && later > 0 && sooner + later >= days) {
+      String both = Words.tick(late) + " " + count(sooner) + " sooner and " + Words.tick(early);
+      ways.add("start " + both + " " + count(days - sooner) + " later");
+    }
+    if (!ways.isEmpty()) {
+      return Words.sentence(String.join(", or ", ways));
+    }
+    return Words.tick(late)
+        + " would have to start "
+        + count(days)
+        + " sooner, or "
+        + Words.tick(early)
+        + " as much later, and their seasons here have no room for that. Raise "
+        + Words.tick(late)
+        + " under a cover, or cross it with a line that flowers nearer to it.";
+  }
+
+  /** Days that a planting can be moved within what spring, or ripening, allows. */
+  private static int room(PlantingSeason planting, boolean sooner) {
+    DateChoice choice = planting.choice();
+    Optional<LocalDate> bound = sooner ? choice.earliest() : choice.latest();
+    return bound
+        .map(d -> (int) ChronoUnit.DAYS.between(d, choice.date()) * (sooner ? 1 : -1))
+        .filter(d -> d > 0)
+        .orElse(0);
+  }
+
+  private static String count(int days) {
+    return Words.count(days, "day", "days");
   }
 
   private static Optional<LocalDate> usual(Season season, String planting, Event event) {

@@ -44,6 +44,8 @@ public final class TooFewFlowers implements Rule {
         .filter(p -> p.chance() < LIKELY)
         .filter(
             p -> p.cross().map(c -> CrossCannotBeMade.obstacles(season, c).isEmpty()).orElse(true))
+        // Parents that never meet are told of by a rule of their own.
+        .filter(p -> p.cross().isEmpty() || p.mornings() > 0)
         .forEach(p -> found(season, p, reporter));
   }
 
@@ -66,7 +68,8 @@ public final class TooFewFlowers implements Rule {
                 Words.count(plan.wanted(), "fruit", "fruits")
                     + " of "
                     + Words.tick(plan.subject())
-                    + " are wanted, and the flowers there are give so many in "
+                    + (plan.wanted() == 1 ? " is" : " are")
+                    + " wanted, and the flowers there are give so many in "
                     + Words.percent(plan.chance())
                     + " of cases.")
             .also(seed.places().of(PlanClauses.PLANTS), "the plants that flower")

@@ -102,20 +102,32 @@ record Judged(PlantingSeason season, Condition condition, double chance) {
   /** The first day that suits spring, or what would make one. */
   String later() {
     return tooEarly()
-        .map(d -> verb() + " on " + Words.day(d) + " or later" + bound(choice().earlyBound()))
+        .map(
+            d ->
+                verb()
+                    + " on "
+                    + Words.day(d)
+                    + " or later"
+                    + bound("before", choice().earlyBound()))
         .orElseGet(this::mends);
   }
 
   /** The last day from which it still ripens, or what would make one. */
   String sooner() {
     return tooLate()
-        .map(d -> verb() + " on " + Words.day(d) + " or before" + bound(choice().lateBound()))
+        .map(
+            d ->
+                verb()
+                    + " on "
+                    + Words.day(d)
+                    + " or before"
+                    + bound("after", choice().lateBound()))
         .orElseGet(this::mends);
   }
 
-  private String bound(Condition bound) {
+  private String bound(String beyond, Condition bound) {
     boolean told = bound == condition || bound == Condition.CALENDAR;
-    return told ? "." : "; beyond that, " + bound.words() + " is in the way.";
+    return told ? "." : "; " + beyond + " that, " + bound.hindrance() + " is in the way.";
   }
 
   private String verb() {
