@@ -19,6 +19,7 @@ import slipday.garden.record.Plants;
 import slipday.garden.record.Subject;
 import slipday.measure.Range;
 import slipday.measure.Unit;
+import slipday.measure.Units;
 import slipday.source.Span;
 
 /**
@@ -52,10 +53,16 @@ final class Observations {
     }
   }
 
-  private Observations() {}
+  private final Units units;
+  private final Trait weight;
+
+  private Observations(Units units) {
+    this.units = units;
+    this.weight = Trait.weight(units);
+  }
 
   static Observations of(Garden garden, Species species) {
-    Observations made = new Observations();
+    Observations made = new Observations(garden.units());
     for (Fact fact : garden.record().facts()) {
       figures(fact).ifPresent(made::stretch);
     }
@@ -148,10 +155,10 @@ final class Observations {
             kg ->
                 add(
                     new Observed(
-                        Trait.WEIGHT,
+                        weight,
                         plant,
                         fruit,
-                        kg / figures.fruits(),
+                        weight.unit().orElseThrow().fromBase(kg / figures.fruits()),
                         figures.fruits(),
                         span)));
     figures
@@ -166,14 +173,17 @@ final class Observations {
     String key = KnownTraits.key(figure.name());
     return new Trait(
         key,
-        figure.unit().map(Trait::shown),
+        figure.unit().map(this::shown),
         Optional.ofNullable(mostPoints.get(key)).map(most -> new Range(0, most)));
+  }
+
+  private Unit shown(Unit written) {
+    return Trait.shown(written, units);
   }
 
   private double value(Figures.Trait figure) {
     if (figure.unit().isPresent()) {
-      Unit shown = Trait.shown(figure.unit().get());
-      return shown.fromBase(figure.value());
+      return shown(figure.unit().get()).fromBase(figure.value());
     }
     double most = mostPoints.getOrDefault(KnownTraits.key(figure.name()), 1.0);
     return figure.outOf().map(o -> figure.value() * most / o).orElse(figure.value());

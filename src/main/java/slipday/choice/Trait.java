@@ -6,6 +6,7 @@ import slipday.garden.record.KnownTraits;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Unit;
+import slipday.measure.Units;
 
 /**
  * Something measured or scored of fruits or plants.
@@ -15,8 +16,6 @@ import slipday.measure.Unit;
  * @param scale the ends of its points; empty for what is measured or counted
  */
 public record Trait(String name, Optional<Unit> unit, Optional<Range> scale) {
-  public static final Trait WEIGHT =
-      new Trait(KnownTraits.FRUIT_WEIGHT, Optional.of(Unit.KILOGRAM), Optional.empty());
   public static final Trait SWEETNESS =
       new Trait(KnownTraits.SWEETNESS, Optional.of(Unit.BRIX), Optional.empty());
   public static final Trait DAYS_TO_RIPE =
@@ -27,11 +26,21 @@ public record Trait(String name, Optional<Unit> unit, Optional<Range> scale) {
   /** Told by the tongue, so only of plants that were found not to be bitter. */
   private static final Set<String> EATEN = Set.of("flavour", "texture", "juiciness");
 
-  /** The unit in which figures are shown that were written in another. */
-  static Unit shown(Unit written) {
+  /** What a fruit weighs, in kg or pounds. */
+  static Trait weight(Units units) {
+    return new Trait(
+        KnownTraits.FRUIT_WEIGHT, Optional.of(shown(Unit.KILOGRAM, units)), Optional.empty());
+  }
+
+  /**
+   * The unit in which figures are reckoned and shown, whichever they were written in.
+   *
+   * @param units those the gardener is answered in
+   */
+  static Unit shown(Unit written, Units units) {
     return switch (written.dimension()) {
-      case LENGTH -> Unit.CENTIMETRE;
-      case MASS -> Unit.KILOGRAM;
+      case LENGTH -> units.feet() ? Unit.INCH : Unit.CENTIMETRE;
+      case MASS -> units.pounds() ? Unit.POUND : Unit.KILOGRAM;
       case TIME -> Unit.DAY;
       default -> written;
     };
@@ -64,6 +73,6 @@ public record Trait(String name, Optional<Unit> unit, Optional<Range> scale) {
 
   /** A figure without its unit, to the places that mean something. */
   public String number(double figure) {
-    return Quantity.fixed(figure, this.equals(WEIGHT) ? 2 : 1);
+    return Quantity.fixed(figure, name.equals(KnownTraits.FRUIT_WEIGHT) ? 2 : 1);
   }
 }

@@ -41,7 +41,7 @@ final class StoreCommand {
             switch (form) {
               case JSON -> Json.text(data);
               case CSV -> Tables.of(data);
-              default -> new StoreText(data, plan.ink()).text();
+              default -> new StoreText(data, plan.ink(), season.garden().units()).text();
             });
     return Exit.CLEAN;
   }

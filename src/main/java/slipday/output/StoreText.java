@@ -3,6 +3,7 @@ package slipday.output;
 import java.time.LocalDate;
 import java.util.Optional;
 import slipday.measure.Quantity;
+import slipday.measure.Units;
 import slipday.output.data.StoreData;
 import slipday.output.data.StoreData.FruitData;
 import slipday.output.data.StoreData.KeepingData;
@@ -13,8 +14,13 @@ public final class StoreText {
 
   private final StoreData data;
   private final Ink ink;
+  private final Units units;
 
-  public StoreText(StoreData data, Ink ink) {
+  /**
+   * @param units those the gardener is answered in
+   */
+  public StoreText(StoreData data, Ink ink, Units units) {
+    this.units = units;
     this.data = data;
     this.ink = ink;
   }
@@ -26,7 +32,7 @@ public final class StoreText {
       out.append("No fruit lies in store by the record.\n");
     } else {
       Grid grid = new Grid("lllrlllll");
-      grid.row("fruit", "line", "since", "days", "last look", "kg", "best", "eat by", "where");
+      grid.row("fruit", "line", "since", "days", "last look", "weight", "best", "eat by", "where");
       data.fruits().forEach(f -> row(f, grid));
       out.append(grid.text("  "));
       out.append(
@@ -54,7 +60,7 @@ public final class StoreText {
         f.since().toString(),
         String.valueOf(f.days()),
         f.looked().map(d -> f.state().orElse("") + " " + d).orElse("never"),
-        kilograms(f),
+        weight(f),
         day(f.best()),
         f.eatBy()
             .map(d -> d.isBefore(data.today()) ? "now (" + d + ")" : d.toString())
@@ -66,25 +72,21 @@ public final class StoreText {
     return day.map(LocalDate::toString).orElse(NOTHING);
   }
 
-  private static String kilograms(FruitData f) {
+  private String weight(FruitData f) {
     return f.firstKilograms()
         .map(
             first ->
-                figure(first)
+                units.mass(first)
                     + f.lastKilograms()
                         .map(
                             last ->
                                 ", now "
-                                    + figure(last)
+                                    + units.mass(last)
                                     + " ("
                                     + Math.round(100 * (last - first) / first)
                                     + " %)")
                         .orElse(""))
         .orElse(NOTHING);
-  }
-
-  private static String figure(double kilograms) {
-    return Quantity.plain(Math.round(kilograms * 100) / 100.0);
   }
 
   private static String words(KeepingData k) {
