@@ -38,8 +38,8 @@ public final class CropClauses {
   public static final Clause POLLEN_BY =
       fact(
           KINDS,
-          "pollen carried by: (vector: insects | wind | itself)",
-          "What carries the pollen.",
+          "pollen carried by: (vector: insects | wind | itself and insects | itself)",
+          "What carries the pollen; by itself: within the flower.",
           "pollen carried by insects");
   public static final Clause OUTCROSSES =
       fact(

@@ -179,7 +179,7 @@ final class PollinationText {
   }
 
   private boolean byInsects() {
-    return facts.valueOr(CropFacts.POLLEN_BY, "insects").equals("insects");
+    return facts.valueOr(CropFacts.POLLEN_BY, "insects").endsWith("insects");
   }
 
   private String bees() {
