@@ -235,6 +235,7 @@ final class Forecaster {
                 .reasons()
                 .getOrDefault(needs.seedSaved() ? Event.SEED_RIPE : Event.RIPE, List.of()));
       }
+      draft.observed().openedBy(event).ifPresent(by -> from.add(0, by.reason()));
       Event rests = restsOn(event);
       Reasoned<DateSpread> earlier = dates.get(rests);
       from.add(earlier == null ? base : earlier.reason());

@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import slipday.garden.Planting;
 import slipday.garden.record.At;
 import slipday.garden.record.Fact;
@@ -21,18 +23,24 @@ import slipday.measure.Reasoned;
  * What was recorded of a planting's own days this season. A first is the first of any of its
  * plants.
  *
+ * @param by by when a flower of a kind had opened, for one was pollinated then; only where its
+ *     first is not recorded
  * @param gone the day on which the last of its plants died or was taken out
  */
-record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDate>> gone) {
-  static final Observed NOTHING = new Observed(Map.of(), Optional.empty());
+record Observed(
+    Map<Event, Reasoned<LocalDate>> days,
+    Map<Event, Reasoned<LocalDate>> by,
+    Optional<Reasoned<LocalDate>> gone) {
+  static final Observed NOTHING = new Observed(Map.of(), Map.of(), Optional.empty());
 
   /** What is recorded of the days of the plan's plantings, by their names. */
   static Map<String, List<Fact>> byPlanting(GardenRecord record) {
     Map<String, List<Fact>> facts = new HashMap<>();
     for (Fact fact : record.facts()) {
-      stand(fact)
-          .flatMap(Stand::planting)
-          .ifPresent(p -> facts.computeIfAbsent(p.name(), n -> new ArrayList<>()).add(fact));
+      stands(fact)
+          .flatMap(s -> s.planting().stream())
+          .distinct()
+          .forEach(p -> facts.computeIfAbsent(p.name(), n -> new ArrayList<>()).add(fact));
     }
     return facts;
   }
@@ -42,17 +50,52 @@ record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDat
    */
   static Observed of(List<Fact> facts, Planting planting) {
     Map<Event, Reasoned<LocalDate>> days = new EnumMap<>(Event.class);
+    Map<Event, Reasoned<LocalDate>> by = new EnumMap<>(Event.class);
     Standing standing = new Standing(planting);
     for (Fact fact : facts) {
+      if (fact instanceof Fruit fruit) {
+        opened(fruit, planting).forEach(e -> by.putIfAbsent(e, dated(fact.at())));
+      }
       events(fact, planting).forEach(e -> days.putIfAbsent(e, dated(fact.at())));
       standing.count(fact);
     }
     Optional<Reasoned<LocalDate>> gone = standing.gone().map(l -> dated(l.at()));
-    return days.isEmpty() && gone.isEmpty() ? NOTHING : new Observed(days, gone);
+    days.entrySet().removeIf(e -> isLater(e.getValue(), by.get(e.getKey())));
+    by.keySet().removeAll(days.keySet());
+    return days.isEmpty() && by.isEmpty() && gone.isEmpty()
+        ? NOTHING
+        : new Observed(days, by, gone);
+  }
+
+  /** The first flowers of one plant may be recorded, and another have been pollinated before. */
+  private static boolean isLater(Reasoned<LocalDate> day, @Nullable Reasoned<LocalDate> by) {
+    return by != null && day.value().isAfter(by.value());
+  }
+
+  /** The flowers of a planting that stood open when a fruit was pollinated. */
+  private static Stream<Event> opened(Fruit fruit, Planting planting) {
+    Stream<Event> borne =
+        isOf(fruit.seedParent(), planting) ? Stream.of(Event.FIRST_FRUITING) : Stream.empty();
+    boolean male = planting.line().sex().hasMaleFlowers();
+    Stream<Event> shed =
+        isOf(fruit.pollenParent(), planting)
+            ? Stream.of(male ? Event.FIRST_MALE : Event.FIRST_FRUITING)
+            : Stream.empty();
+    return Stream.concat(borne, shed);
+  }
+
+  private static boolean isOf(Plants plants, Planting planting) {
+    return plants.stand().planting().filter(p -> p.name().equals(planting.name())).isPresent();
   }
 
   private static Reasoned<LocalDate> dated(At at) {
     return new Reasoned<>(at.date(), at.reason());
+  }
+
+  private static Stream<Stand> stands(Fact fact) {
+    return fact instanceof Fruit f
+        ? Stream.of(f.seedParent().stand(), f.pollenParent().stand())
+        : stand(fact).stream();
   }
 
   private static Optional<Stand> stand(Fact fact) {
@@ -134,6 +177,11 @@ record Observed(Map<Event, Reasoned<LocalDate>> days, Optional<Reasoned<LocalDat
 
   Optional<Reasoned<LocalDate>> day(Event event) {
     return Optional.ofNullable(days.get(event));
+  }
+
+  /** The day by which a first flower had opened, where its own is not recorded. */
+  Optional<Reasoned<LocalDate>> openedBy(Event event) {
+    return Optional.ofNullable(by.get(event));
   }
 
   Optional<LocalDate> date(Event event) {

@@ -24,6 +24,7 @@ record PlantingKind(Facts facts, List<Object> more) {
             p.seedSaved(),
             p.bed().map(Bed::colder).orElse(0.0),
             observed.days(),
+            observed.by(),
             ages(p, observed),
             observed.gone().map(Reasoned::value),
             lessons));

@@ -176,7 +176,8 @@ final class Walk {
       }
       set(Event.FIRST_FRUITING, fruiting);
       if (needs.hasMales()) {
-        set(Event.FIRST_MALE, seen.males().orElse(Math.max(up, fruiting - malesEarlier())));
+        int males = seen.males().orElse(Math.max(up, fruiting - malesEarlier()));
+        set(Event.FIRST_MALE, Math.min(males, seen.malesBy().orElse(males)));
       }
       int bloomEnds = Math.min(end, fruiting + (int) Math.round(needs.blooms()[pace])) - 1;
       set(Event.BLOOM_ENDS, bloomEnds);
@@ -190,11 +191,14 @@ final class Walk {
       return (int) Math.round(needs.malesEarlier()[pace]);
     }
 
-    /** As seen, or so long after the males that were seen, or as reckoned. */
+    /** As seen, or so long after the males that were seen, or as reckoned if it was not before. */
     private int fruiting(Growth growth, int up) {
-      if (seen.fruiting().isPresent()) {
-        return seen.fruiting().getAsInt();
-      }
+      return seen.fruiting()
+          .orElseGet(
+              () -> Math.min(forecast(growth, up), seen.fruitingBy().orElse(Integer.MAX_VALUE)));
+    }
+
+    private int forecast(Growth growth, int up) {
       return seen.males().isPresent() && needs.hasMales()
           ? seen.males().getAsInt() + malesEarlier()
           : firstFruiting(growth, up);

@@ -127,6 +127,20 @@ class RecordedSeasonTest {
   }
 
   @Example
+  void aPollinatedFlowerHadOpenedByThen() {
+    Season early = season("2026-06-12 crossed rope-2023 plant 1 by amber-f3 plant 3, tag 1C");
+    LocalDate day = LocalDate.of(2026, 6, 12);
+    assertThat(usual(season(), "rope-2023", Event.FIRST_FRUITING)).isAfter(day);
+    assertThat(date(early, "rope-2023", Event.FIRST_FRUITING).value().late()).contains(day);
+    assertThat(date(early, "amber-f3", Event.FIRST_MALE).value().late()).contains(day);
+    assertThat(date(early, "rope-2023", Event.FIRST_FRUITING).reason().from())
+        .anyMatch(r -> r.says().startsWith("2026-06-12 crossed"));
+    Season late = season("2026-08-01 selfed amber-f3 plant 3, tag 3A");
+    assertThat(usual(late, "amber-f3", Event.FIRST_FRUITING))
+        .isEqualTo(usual(season(), "amber-f3", Event.FIRST_FRUITING));
+  }
+
+  @Example
   void flowersFollowTheMalesThatWereSeen() {
     Season early = season("2026-06-28 first male flowers amber-f3");
     Season late = season("2026-07-02 first male flowers amber-f3");
