@@ -29,6 +29,9 @@ public record FruitStory(
     Optional<Fact> spoilt) {
   private static final double LONG_BEFORE = 0.75;
 
+  /** What was seen of a fruit stands against the days, but not against half of them. */
+  private static final double FAR_TOO_LONG_BEFORE = 0.5;
+
   /** How far a tagged flower has come. */
   public enum State {
     /** Pollinated, and not yet seen to have taken. */
@@ -63,15 +66,18 @@ public record FruitStory(
     };
   }
 
-  /** Whether it took at first, whatever became of it; empty while nobody knows. */
+  /**
+   * Whether it took at first, whatever became of it; empty while nobody knows. One that was off too
+   * soon proves nothing.
+   */
   public Optional<Boolean> took() {
-    return picked.isPresent() || saved.isPresent()
-        ? Optional.of(true)
-        : checked.map(Fact.SetChecked::took);
+    boolean grown = picked.isPresent() && !pickedTooSoon();
+    return grown || saved.isPresent() ? Optional.of(true) : checked.map(Fact.SetChecked::took);
   }
 
   /**
-   * Whether it was picked long before fruit of its kind is ripe, and nothing says in which state.
+   * Whether it was picked long before fruit of its kind is ripe, and nothing says in which state;
+   * or so early that it can't have been ripe, though that is told of it.
    *
    * @see #isLongBefore
    */
@@ -82,8 +88,9 @@ public record FruitStory(
   /** The same of any fruit and its picking. */
   public static boolean pickedTooSoon(Fruit fruit, Fact.Picked picked) {
     long hung = ChronoUnit.DAYS.between(fruit.date(), picked.date());
-    return picked.state().isEmpty()
-        && ripeAfter(fruit).filter(r -> isLongBefore(hung, r.value())).isPresent();
+    double share = picked.state().isEmpty() ? LONG_BEFORE : FAR_TOO_LONG_BEFORE;
+    return !picked.isUnripe()
+        && ripeAfter(fruit).filter(r -> hung < share * r.value().low()).isPresent();
   }
 
   /** Days from pollination to ripe; a heat sum has no days of its own. */

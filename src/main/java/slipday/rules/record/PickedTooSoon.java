@@ -14,7 +14,10 @@ import slipday.rules.Rule;
 import slipday.rules.Words;
 import slipday.season.Season;
 
-/** A marked fruit was picked long before its kind is ripe, and the record does not say why. */
+/**
+ * A marked fruit was picked long before its kind is ripe, and the record does not say that it was
+ * unripe.
+ */
 public final class PickedTooSoon implements Rule {
   @Override
   public String id() {
@@ -63,9 +66,13 @@ public final class PickedTooSoon implements Rule {
     report
         .fact(days.reason())
         .help(
-            "Write `picked "
-                + fruit.tag()
-                + ", before ripe` if it was not ripe, `full slip` or `half slip` if it was; or mend"
-                + " one of the dates.");
+            picked.state().isEmpty()
+                ? "Write `picked "
+                    + fruit.tag()
+                    + ", before ripe` if it was not ripe, `full slip` or `half slip` if it was; or"
+                    + " mend one of the dates."
+                : "Look for a slip in the month, the day or the tag; write `picked "
+                    + fruit.tag()
+                    + ", before ripe` if it came off so soon.");
   }
 }
