@@ -19,13 +19,9 @@ public record Stock(Optional<Integer> seeds, boolean atMost) {
    * What was there when the plan's season began, less what went since, or as it was last counted.
    */
   public static Stock of(GardenRecord record, Lot lot) {
-    List<Fact> facts =
-        record.facts().stream()
-            .filter(f -> lot(f).filter(l -> l.name().equals(lot.name())).isPresent())
-            .toList();
     Optional<Integer> seeds = lot.seeds().map(Reasoned::value);
     boolean atMost = false;
-    for (Fact fact : since(record, facts)) {
+    for (Fact fact : told(record, lot)) {
       if (fact instanceof Fact.Counted counted) {
         seeds = Optional.of(counted.seeds());
         atMost = false;
@@ -36,6 +32,15 @@ public record Stock(Optional<Integer> seeds, boolean atMost) {
       atMost |= used.isEmpty();
     }
     return new Stock(seeds, atMost);
+  }
+
+  /** What is recorded of its seeds that {@link Lot#seeds} does not tell yet, by date. */
+  public static List<Fact> told(GardenRecord record, Lot lot) {
+    List<Fact> facts =
+        record.facts().stream()
+            .filter(f -> lot(f).filter(l -> l.name().equals(lot.name())).isPresent())
+            .toList();
+    return since(record, facts);
   }
 
   /** The lot whose seeds a fact counts or takes from. */

@@ -3,6 +3,9 @@ package slipday.rules.seed;
 import java.util.List;
 import slipday.finding.Level;
 import slipday.garden.Lot;
+import slipday.garden.record.Fact;
+import slipday.garden.record.GardenRecord;
+import slipday.garden.record.Stock;
 import slipday.language.PlanClauses;
 import slipday.measure.Reasoned;
 import slipday.rules.Reporter;
@@ -32,12 +35,39 @@ public final class TooFewSeeds implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
+    GardenRecord record = season.garden().record();
     Sowing.byLot(season)
         .forEach(
             (lot, sowings) -> {
               sowings.forEach(s -> sown(s, reporter));
-              lot.seeds().ifPresent(seeds -> inHand(lot, seeds, sowings, reporter));
+              List<Fact> told = Stock.told(record, lot);
+              Stock.of(record, lot)
+                  .seeds()
+                  .ifPresent(left -> inHand(lot, left, unsown(sowings, told), told, reporter));
             });
+  }
+
+  /** What is sown by the record takes no more of the lot. */
+  private static List<Sowing> unsown(List<Sowing> sowings, List<Fact> told) {
+    return sowings.stream()
+        .filter(
+            s ->
+                told.stream()
+                    .noneMatch(
+                        f ->
+                            f instanceof Fact.Sowed sowed
+                                && sowed.stand().name().equals(s.planting().name())))
+        .toList();
+  }
+
+  private static String told(Fact fact) {
+    if (fact instanceof Fact.Sowed) {
+      return "sown";
+    }
+    if (fact instanceof Fact.Germinated) {
+      return "the test took some";
+    }
+    return fact instanceof Fact.Counted ? "counted" : "given away";
   }
 
   private static void sown(Sowing sowing, Reporter reporter) {
@@ -62,10 +92,14 @@ public final class TooFewSeeds implements Rule {
         .help("Sow " + Sowing.seeds(sowing.needed()) + " to be sure in 19 of 20 cases.");
   }
 
+  /**
+   * @param left seeds there are, by the plan less what the record tells
+   * @param told what the record tells of them
+   */
   private static void inHand(
-      Lot lot, Reasoned<Integer> seeds, List<Sowing> sowings, Reporter reporter) {
+      Lot lot, int left, List<Sowing> sowings, List<Fact> told, Reporter reporter) {
     int back = lot.keepBack().map(Reasoned::value).orElse(0);
-    int there = Math.max(0, seeds.value() - back);
+    int there = Math.max(0, left - back);
     long wanted = sowings.stream().mapToLong(Sowing::taken).sum();
     long plants = sowings.stream().mapToLong(Sowing::plants).sum();
     if (wanted <= there) {
@@ -74,7 +108,7 @@ public final class TooFewSeeds implements Rule {
     boolean dead = wanted > HARDLY_ANY * plants;
     Reporter.Report report =
         reporter.report(
-            plants > seeds.value(),
+            plants > left,
             lot,
             lot.places().of(PlanClauses.SEEDS),
             "Lot "
@@ -86,6 +120,7 @@ public final class TooFewSeeds implements Rule {
                     ? "hardly any of it comes up: no packet is sure to give the plants wanted."
                     : "the plants wanted take " + Sowing.seeds((int) wanted) + "."));
     report.marked(back > 0 ? back + " of them are kept back" : "seeds in hand");
+    told.forEach(f -> report.also(f.span(), told(f)));
     for (Sowing sowing : sowings) {
       sowing.tell(report, dead ? "to be grown from it" : sowing.takes());
     }
