@@ -1,5 +1,7 @@
 package slipday.app;
 
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -67,9 +69,18 @@ public final class RecordBook {
    * @param texts the files as they would be, by path; none where nothing is added
    * @param added lines that are new
    * @param known lines that the record has already
+   * @param heed what the rules find at the new lines: told, and no ground for refusal
    */
   public record Addition(
-      Map<Path, String> texts, List<String> added, List<String> known, List<Refusal> refused) {}
+      Map<Path, String> texts,
+      List<String> added,
+      List<String> known,
+      List<Refusal> refused,
+      List<Finding> heed) {}
+
+  private record Texts(Map<Path, String> texts, List<Finding> heed) {
+    private static final Texts NONE = new Texts(Map.of(), List.of());
+  }
 
   /** The folder the record lies in, beside the plan. */
   public Path folder() {
@@ -110,11 +121,12 @@ public final class RecordBook {
                 }
               });
     }
-    Map<Path, String> texts = texts(before, fresh, refused);
+    Texts texts = texts(before, fresh, refused);
     Map<Wish, Integer> places = new HashMap<>();
     wishes.forEach(w -> places.putIfAbsent(w, places.size()));
     refused.sort(Comparator.comparingInt(r -> places.getOrDefault(r.wish, 0)));
-    return new Addition(texts, fresh.stream().map(n -> n.line).toList(), known, refused);
+    List<String> added = fresh.stream().map(n -> n.line).toList();
+    return new Addition(texts.texts, added, known, refused, texts.heed);
   }
 
   /** A sowing names its lot, so that the record can be read beside the plans of other years. */
@@ -171,35 +183,60 @@ public final class RecordBook {
   }
 
   /** The files with what can stand in them; what can't is taken out and refused. */
-  private Map<Path, String> texts(Checked before, List<New> fresh, List<Refusal> refused) {
+  private Texts texts(Checked before, List<New> fresh, List<Refusal> refused) {
     while (!fresh.isEmpty()) {
       Map<Path, String> texts = new TreeMap<>();
       Map<String, New> places = new HashMap<>();
       for (New each : fresh) {
-        append(each, texts, places);
+        Optional<Finding> unread = append(each, texts, places);
+        if (unread.isPresent()) {
+          fresh.forEach(n -> refused.add(new Refusal(n.wish, unread.get())));
+          fresh.clear();
+          return Texts.NONE;
+        }
       }
       Checked after =
           new Pipeline(FileTexts.withOverlays(texts), includesOutside, lastDay).check(plan, name);
       List<Refusal> wrong = wrong(before, after, fresh, places);
       if (wrong.isEmpty()) {
-        return texts;
+        return new Texts(texts, heed(before, after, places));
       }
       refused.addAll(wrong);
       wrong.forEach(r -> fresh.removeIf(n -> n.wish.equals(r.wish)));
     }
-    return Map.of();
+    return Texts.NONE;
   }
 
-  private void append(New each, Map<Path, String> texts, Map<String, New> places) {
+  /** Why the file the line belongs in can't be read, so that nothing may be written over it. */
+  private Optional<Finding> append(New each, Map<Path, String> texts, Map<String, New> places) {
     Path file = folder().resolve(each.entry.date().getYear() + ".season");
-    String text =
-        texts.computeIfAbsent(
-            file,
-            f -> FileTexts.onDisk().read(f, f.toString()).value().map(Source::text).orElse(""));
+    if (!texts.containsKey(file)) {
+      boolean begun = Files.exists(file, LinkOption.NOFOLLOW_LINKS);
+      Outcome<Optional<Source>> read =
+          begun
+              ? FileTexts.onDisk().read(file, "record/" + file.getFileName())
+              : Outcome.of(Optional.empty());
+      if (begun && read.value().isEmpty()) {
+        return read.findings().stream().findFirst();
+      }
+      texts.put(file, read.value().map(Source::text).orElse(""));
+    }
+    String text = texts.getOrDefault(file, "");
     String whole = text.isEmpty() || text.endsWith("\n") ? text : text + "\n";
     texts.put(file, whole + each.line + "\n");
     int line = (int) whole.chars().filter(c -> c == '\n').count() + 1;
     places.put("record/" + file.getFileName() + ":" + line, each);
+    return Optional.empty();
+  }
+
+  /** What is found at the new lines and was not found before, worth a second look now. */
+  private static List<Finding> heed(Checked before, Checked after, Map<String, New> places) {
+    Set<String> old = new HashSet<>();
+    before.findings().forEach(f -> old.add(f.rule() + f.message()));
+    return after.findings().stream()
+        .filter(f -> f.level() != Level.NOTE && f.allowed().isEmpty())
+        .filter(f -> !old.contains(f.rule() + f.message()) && culprit(f, places).isPresent())
+        .toList();
   }
 
   private List<Refusal> wrong(

@@ -23,6 +23,8 @@ public enum Caution {
           + " sound. The danger follows the seed and all that comes of it."),
   /** Short enough for a packet's label. */
   ON_A_LABEL("May be bitter and poisonous: taste each plant first, spit it out."),
+  /** The same for seed of which it is known. */
+  DESTROY_ON_A_LABEL("Of a plant that tasted bitter, poisonous: destroy this seed."),
   SEED_TREATMENT(
       "Hot water and bleach treat some diseases on some seed, at an exact heat, strength and"
           + " time that your extension service tells; both burn, and bleach fumes harm: open"

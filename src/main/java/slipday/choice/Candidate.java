@@ -65,6 +65,7 @@ public record Candidate(
    * soundness and how sure their mark is, and not in what they pass on.
    *
    * @param ofLine whether its seed is of the line, and not a cross
+   * @param refused why its seed may not go on though its plant may be a parent; empty where it may
    * @param generation of its seed
    * @param inbreeding of its seed, F
    * @param index as the plant's, at the mean of the seed's parents
@@ -76,6 +77,7 @@ public record Candidate(
   public record SeedFruit(
       Fruit fruit,
       boolean ofLine,
+      Optional<String> refused,
       Optional<String> generation,
       double inbreeding,
       Optional<Double> index,
@@ -87,6 +89,11 @@ public record Candidate(
       savedInto = List.copyOf(savedInto);
       speaksAgainst = List.copyOf(speaksAgainst);
       measured = List.copyOf(measured);
+    }
+
+    /** Whether its seed is of the line and may go on, as far as its own parents go. */
+    public boolean mayGoOn() {
+      return ofLine && refused.isEmpty();
     }
   }
 

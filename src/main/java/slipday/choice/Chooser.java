@@ -122,7 +122,7 @@ public final class Chooser {
         Eligible each = new Eligible(candidate, fruit);
         boolean may =
             candidate.refused().isEmpty()
-                && fruit.ofLine()
+                && fruit.mayGoOn()
                 && fruit.seeds().orElse(1) > 0
                 && !dropped.contains(each.tag());
         if (may) {
@@ -165,6 +165,10 @@ public final class Chooser {
                 + " may be no parent ("
                 + found.plant().refused().get()
                 + ").");
+      }
+      Optional<String> refused = found.fruit().refused();
+      if (kept && refused.isPresent()) {
+        return Optional.of("`" + tag + "` can't be kept: " + refused.get() + ".");
       }
       if (kept && !found.fruit().ofLine()) {
         return Optional.of("`" + tag + "` can't be kept: its seed is a cross, not of the line.");

@@ -50,7 +50,7 @@ final class Ranking {
     this.relatives = relatives;
     this.refusals = new Refusals(garden, goal, faults, borne);
     this.asides = new Asides(garden.record());
-    this.seedFruits = new SeedFruits(garden, relatives, faults, traits, this);
+    this.seedFruits = new SeedFruits(garden, relatives, faults, traits, this, refusals);
   }
 
   Refusals refusals() {

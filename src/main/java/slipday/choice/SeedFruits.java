@@ -11,6 +11,8 @@ import slipday.choice.Candidate.Measured;
 import slipday.choice.Candidate.SeedFruit;
 import slipday.descent.Relatives;
 import slipday.garden.Garden;
+import slipday.garden.Lot;
+import slipday.garden.record.Bitterness;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
@@ -23,6 +25,7 @@ final class SeedFruits {
   private final Faults faults;
   private final List<TraitValues> traits;
   private final Ranking ranking;
+  private final Refusals refusals;
   private final Map<Fruit.Key, Fact.SetChecked> sets;
 
   SeedFruits(
@@ -30,12 +33,14 @@ final class SeedFruits {
       Relatives relatives,
       Faults faults,
       List<TraitValues> traits,
-      Ranking ranking) {
+      Ranking ranking,
+      Refusals refusals) {
     this.garden = garden;
     this.relatives = relatives;
     this.faults = faults;
     this.traits = traits;
     this.ranking = ranking;
+    this.refusals = refusals;
     this.sets = garden.record().sets();
   }
 
@@ -43,7 +48,7 @@ final class SeedFruits {
   Set<Plants> bearing(List<Fruit> fruits) {
     Set<Plants> bearing = new HashSet<>();
     for (Fruit fruit : fruits) {
-      if (isOfLine(fruit) && isThere(fruit)) {
+      if (isOfLine(fruit) && isThere(fruit) && refused(fruit).isEmpty()) {
         bearing.add(fruit.seedParent());
       }
     }
@@ -72,6 +77,7 @@ final class SeedFruits {
     }
     all.sort(
         Comparator.comparing((SeedFruit f) -> !f.ofLine())
+            .thenComparing(f -> f.refused().isPresent())
             .thenComparing(f -> -f.index().orElse(0.0))
             .thenComparing(f -> f.speaksAgainst().size())
             .thenComparing(f -> -f.seeds().orElse(0)));
@@ -80,17 +86,13 @@ final class SeedFruits {
 
   private SeedFruit seed(Fruit fruit) {
     Relatives.Seed seed = relatives.seed(fruit);
-    List<Fact.Saved> saved =
-        garden
-            .record()
-            .every(Fact.Saved.class)
-            .filter(s -> s.from() instanceof Fruit f && f.key().equals(fruit.key()))
-            .toList();
+    List<Fact.Saved> saved = saved(fruit);
     boolean counted = !saved.isEmpty() && saved.stream().allMatch(s -> s.seeds().isPresent());
     boolean ofLine = isOfLine(fruit);
     return new SeedFruit(
         fruit,
         ofLine,
+        refused(fruit),
         seed.generation().map(Generation::print),
         relatives.pedigree().inbreeding(seed.number()),
         ofLine ? ranking.index(seed.parents(), 1) : Optional.empty(),
@@ -100,6 +102,43 @@ final class SeedFruits {
         saved.stream().map(s -> s.lot().name()).distinct().toList(),
         against(fruit, seed),
         measured(fruit));
+  }
+
+  /** A fault of the plant that gave the pollen goes on as its own does. */
+  private Optional<String> refused(Fruit fruit) {
+    Plants father = fruit.pollenParent();
+    return Optional.of(father)
+        .filter(f -> !f.equals(fruit.seedParent()))
+        .flatMap(refusals::of)
+        .map(why -> "pollen of " + father + ", which may be no parent: " + why)
+        .or(() -> mixedWithBitter(fruit));
+  }
+
+  /** Seed that lies among seed of a bitter plant can't be told from it. */
+  private Optional<String> mixedWithBitter(Fruit fruit) {
+    List<Fact.Saved> saved = saved(fruit);
+    return saved.isEmpty()
+        ? Optional.empty()
+        : saved.stream()
+            .map(s -> s.lot().bitterParent(garden).map(b -> mixed(s.lot(), b)))
+            .reduce((a, b) -> a.flatMap(x -> b))
+            .flatMap(m -> m);
+  }
+
+  private static String mixed(Lot lot, Bitterness.Told bitter) {
+    return "its seed lies in "
+        + lot.name()
+        + " with that of "
+        + bitter.culprit().name()
+        + ", which tasted bitter: destroy it";
+  }
+
+  private List<Fact.Saved> saved(Fruit fruit) {
+    return garden
+        .record()
+        .every(Fact.Saved.class)
+        .filter(s -> s.from() instanceof Fruit f && f.key().equals(fruit.key()))
+        .toList();
   }
 
   private List<Measured> measured(Fruit fruit) {

@@ -144,6 +144,8 @@ final class Words {
     refusals.death(candidate.plant()).ifPresent(words::add);
     if (candidate.fruits().stream().noneMatch(Candidate.SeedFruit::ofLine)) {
       words.add("no marked fruit, so no seed of the line");
+    } else if (candidate.fruits().stream().noneMatch(Candidate.SeedFruit::mayGoOn)) {
+      words.add("no seed but of pollen that is refused");
     }
     return words;
   }

@@ -2,6 +2,7 @@ package slipday.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import slipday.app.Checked;
 import slipday.app.FileTexts;
@@ -124,6 +125,18 @@ final class RecordCommand {
         .forEach((file, text) -> FileWriting.replace(file, "record/" + file.getFileName(), text));
     addition.added().forEach(l -> streams.out().print("recorded " + l + "\n"));
     addition.known().forEach(l -> streams.out().print("known already: " + l + "\n"));
+    addition
+        .heed()
+        .forEach(
+            f ->
+                streams
+                    .err()
+                    .print(
+                        f.level().name().toLowerCase(Locale.ROOT)
+                            + ": "
+                            + f.message()
+                            + (f.help().isEmpty() ? "" : " " + f.help())
+                            + "\n"));
     if (args.has("--from")) {
       streams.out().print(sum(addition));
     }

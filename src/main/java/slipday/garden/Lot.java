@@ -2,6 +2,7 @@ package slipday.garden;
 
 import java.util.List;
 import java.util.Optional;
+import slipday.garden.record.Bitterness;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
 import slipday.source.Span;
@@ -52,13 +53,20 @@ public record Lot(
   }
 
   /**
-   * Whether its seed may grow bitter, poisonous fruit: it was exposed to bitter kin, or nobody
-   * knows its father, or knows it by distance alone, and its species has bitter kin.
+   * Whether its seed may grow bitter, poisonous fruit: a parent of it tasted bitter, it was exposed
+   * to bitter kin, or nobody knows its father, or knows it by distance alone, and its species has
+   * bitter kin.
    */
   public boolean bitterRisk(Garden garden) {
     return !exposedTo.isEmpty()
+        || bitterParent(garden).isPresent()
         || ((identity == Identity.UNKNOWN || byDistance)
             && bitterLifted.isEmpty()
             && garden.hasBitterKin(line.crop().species()));
+  }
+
+  /** What tasted bitter of those its seed comes of: it is to be destroyed. */
+  public Optional<Bitterness.Told> bitterParent(Garden garden) {
+    return Bitterness.of(garden.record()).ofSeed(this);
   }
 }

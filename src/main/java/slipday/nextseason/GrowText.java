@@ -39,7 +39,8 @@ final class GrowText {
   List<String> sown(Sown s) {
     Block block = s.from().places().block();
     List<String> lines = new ArrayList<>();
-    boolean same = s.role() == Role.AGAIN || s.role() == Role.CARRIED_ON;
+    boolean first = followers(s.from().name()).stream().limit(1).allMatch(s.name()::equals);
+    boolean same = first && (s.role() == Role.AGAIN || s.role() == Role.CARRIED_ON);
     if (same || s.lot().name().equals(s.from().lot().name())) {
       lines.addAll(BlockText.comment(block));
     }
@@ -61,7 +62,11 @@ final class GrowText {
 
   private static String pollination(Sown s) {
     String from = s.fromPlants() > 1 ? " from " + s.fromPlants() + " plants or more" : "";
-    return (s.selfed() ? "self" : "sib") + " by hand, for " + s.fruits() + " fruits" + from;
+    return (s.selfed() ? "self" : "sib")
+        + " by hand, for "
+        + s.fruits()
+        + (s.fruits() == 1 ? " fruit" : " fruits")
+        + from;
   }
 
   private static Optional<String> plants(Sown s, Block block) {

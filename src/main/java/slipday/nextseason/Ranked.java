@@ -12,6 +12,8 @@ import slipday.choice.Candidate;
 import slipday.choice.Candidates;
 import slipday.choice.Trait;
 import slipday.garden.Lot;
+import slipday.garden.record.Fact;
+import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
 
 /** The plants of a line in the order of its candidates. */
@@ -32,9 +34,20 @@ final class Ranked {
     return Optional.ofNullable(byPlant.get(plant));
   }
 
-  /** Why a plant may be no parent; empty where it may. */
-  Optional<String> refused(Plants plant) {
-    return of(plant).flatMap(Candidate::refused);
+  /** Why seed that was taken may not go on, by its mother or its pollen; empty where it may. */
+  Optional<String> refused(Fact.Saved taking) {
+    Optional<Candidate> mother = of(Offspring.mother(taking));
+    return mother
+        .flatMap(Candidate::refused)
+        .map(why -> "its plant may be no parent: " + why)
+        .or(
+            () ->
+                mother.stream()
+                    .flatMap(c -> c.fruits().stream())
+                    .filter(
+                        f -> taking.from() instanceof Fruit t && f.fruit().key().equals(t.key()))
+                    .flatMap(f -> f.refused().stream())
+                    .findFirst());
   }
 
   /** The best first; those of which nothing can be said come last, by name. */

@@ -10,6 +10,7 @@ import java.util.Set;
 import slipday.garden.Line;
 import slipday.garden.Lot;
 import slipday.garden.Planting;
+import slipday.measure.Reasoned;
 import slipday.nextseason.NextSeason.LeftOut;
 import slipday.nextseason.NextSeason.Role;
 import slipday.nextseason.NextSeason.Sown;
@@ -60,6 +61,25 @@ final class Sowings {
     boolean saved = role != Role.CHECK && from.seedSaved();
     Plan plan = new Plan(selfed, saved ? fruits : 0, fromPlants, saved);
     return sow(lot, from, role, plants, plan, why);
+  }
+
+  /** Some of a planting's plants, and of the fruits that it is to bear. */
+  Optional<Sown> sowPart(Lot lot, Planting from, int plants, List<String> why) {
+    int all = Math.max(1, from.plants().map(Reasoned::value).orElse(plants));
+    boolean selfed = from.pollination().filter(p -> p.value().self()).isPresent();
+    int fruits = from.pollination().map(p -> p.value().fruits()).orElse(0);
+    int fromPlants = from.pollination().flatMap(p -> p.value().fromPlants()).orElse(0);
+    Plan plan =
+        new Plan(
+            selfed,
+            from.seedSaved() ? part(fruits, plants, all) : 0,
+            part(fromPlants, plants, all),
+            from.seedSaved());
+    return sow(lot, from, Role.CARRIED_ON, plants, plan, why);
+  }
+
+  private static int part(int figure, int plants, int all) {
+    return plants == 0 ? figure : Math.min(figure, (figure * plants + all - 1) / all);
   }
 
   /** A family of a line that is being fixed. */

@@ -30,13 +30,12 @@ import slipday.nextseason.NextSeason.Sown;
  * plant, with an older generation beside them. Seed of crosses made is grown.
  */
 final class Successors {
-  private static final String NO_SEED = "no seed of it can be spared";
-
   private final Garden garden;
   private final Offspring offspring;
   private final SeedStore stock;
   private final Sowings sowings;
   private final Families families;
+  private final SownAgain again;
   private final Map<String, Fact.Dropped> dropped = new HashMap<>();
 
   Successors(Garden garden) {
@@ -44,7 +43,8 @@ final class Successors {
     this.offspring = new Offspring(garden);
     this.stock = new SeedStore(garden, garden.season().year() + 1);
     this.sowings = new Sowings(stock, offspring);
-    this.families = new Families(garden, offspring, stock, sowings);
+    this.again = new SownAgain(garden, sowings);
+    this.families = new Families(garden, offspring, stock, sowings, again);
     garden.record().every(Fact.Dropped.class).forEach(d -> dropped.put(d.line().name(), d));
     garden
         .record()
@@ -96,48 +96,11 @@ final class Successors {
     List<Planting> kept = plantings.stream().filter(p -> !checks.contains(p)).toList();
     List<Planting> borne = kept.stream().filter(p -> !offspring.of(p).isEmpty()).toList();
     if (line.purpose() == Line.Purpose.FIX && !borne.isEmpty()) {
-      families.goOn(line, borne, checks);
+      families.fix(line, borne, checks);
     } else {
-      kept.forEach(this::goOn);
-      checks.forEach(p -> again(p, Role.CHECK, List.of()));
+      kept.forEach(families::carryOn);
+      checks.forEach(p -> again.sow(p, Role.CHECK, List.of()));
     }
-  }
-
-  private void goOn(Planting planting) {
-    List<Lot> children =
-        offspring.of(planting).stream().filter(stock::isThere).sorted(best()).toList();
-    if (children.isEmpty()) {
-      String none = "No seed was saved of it in " + garden.season().label() + ".";
-      again(planting, Role.AGAIN, planting.seedSaved() ? List.of(none) : List.of());
-      return;
-    }
-    Lot lot = children.get(0);
-    List<String> why = new ArrayList<>();
-    why.add(seedOf(lot, planting));
-    if (lot.line().purpose() == Line.Purpose.KEEP && stock.mayRest(lot)) {
-      why.add("It may rest: its seed stays good for another season.");
-    }
-    sowings.sow(lot, planting, Role.CARRIED_ON, wanted(planting), why);
-  }
-
-  private String seedOf(Lot lot, Planting planting) {
-    int fruits =
-        (int) offspring.takings(lot).stream().filter(t -> t.from() instanceof Fruit).count();
-    int plants = offspring.seedParents(lot);
-    if (fruits == 0) {
-      return "Seed of " + planting.name() + ", from fruit that nobody marked.";
-    }
-    return "Seed of "
-        + planting.name()
-        + ", from "
-        + fruits
-        + (fruits == 1 ? " marked fruit" : " marked fruits")
-        + (plants > 0 ? " on " + plants + (plants == 1 ? " plant" : " plants") : "")
-        + ".";
-  }
-
-  private static int wanted(Planting planting) {
-    return planting.plants().map(Reasoned::value).orElse(0);
   }
 
   /** Seed of a known father first, then of most seed parents, then the most. */
@@ -148,29 +111,23 @@ final class Successors {
         .thenComparing(Lot::name);
   }
 
-  private void again(Planting planting, Role role, List<String> why) {
-    List<Lot> lots = new ArrayList<>(List.of(planting.lot()));
-    garden.lots().stream()
-        .filter(l -> l.line().name().equals(planting.line().name()))
-        .filter(l -> !l.name().equals(planting.lot().name()))
-        .filter(l -> l.identity() == Lot.Identity.KNOWN)
-        .sorted(Comparator.comparing(l -> -l.harvested().map(Reasoned::value).orElse(0)))
-        .forEach(lots::add);
-    boolean sown =
-        lots.stream()
-            .anyMatch(l -> sowings.sow(l, planting, role, wanted(planting), why).isPresent());
-    if (!sown) {
-      sowings.leaveOut(planting.name(), NO_SEED);
-    }
-  }
-
   /** One lot of each cross made; one whose seed is surely crossed, if there is any. */
   private void newCrosses() {
     Map<String, Lot> byLine = new LinkedHashMap<>();
     offspring.crossed().keySet().stream()
         .filter(l -> !dropped.containsKey(l.line().name()) && stock.isThere(l))
         .sorted(best())
-        .forEach(l -> byLine.putIfAbsent(l.line().name(), l));
+        .forEach(
+            l ->
+                l.bitterParent(garden)
+                    .ifPresentOrElse(
+                        b ->
+                            sowings.leaveOut(
+                                l.name(),
+                                "it is of "
+                                    + b.culprit().name()
+                                    + ", which tasted bitter: destroy it"),
+                        () -> byLine.putIfAbsent(l.line().name(), l)));
     for (Lot lot : byLine.values()) {
       Fruit fruit = Objects.requireNonNull(offspring.crossed().get(lot));
       Planting mother = fruit.seedParent().stand().planting().orElseThrow();
@@ -220,6 +177,7 @@ final class Successors {
       }
       garden.lots().stream()
           .filter(l -> l.line().name().equals(line.name()) && stock.isThere(l))
+          .filter(l -> l.bitterParent(garden).isEmpty())
           .max(Comparator.comparing(l -> l.harvested().map(Reasoned::value).orElse(0)))
           .ifPresent(
               l -> resting.add(new Resting(l, line, stock.left(l), stock.outlook(l).growOnBy())));

@@ -105,7 +105,7 @@ public final class CandidatesText {
   private static String seed(Candidate c) {
     List<String> tags =
         c.fruits().stream()
-            .filter(Candidate.SeedFruit::ofLine)
+            .filter(Candidate.SeedFruit::mayGoOn)
             .map(f -> Lines.clean(f.fruit().tag()))
             .toList();
     return tags.isEmpty() ? NOTHING : String.join(" ", tags);
@@ -143,7 +143,8 @@ public final class CandidatesText {
     if (!c.speaksAgainst().isEmpty()) {
       out.append(Lines.hung("  against: ", String.join(", ", c.speaksAgainst())));
     }
-    if (c.rank().isPresent() || (c.refused().isEmpty() && c.index().isEmpty())) {
+    boolean ofRefused = c.fruits().stream().anyMatch(f -> f.refused().isPresent());
+    if (c.rank().isPresent() || (c.refused().isEmpty() && (c.index().isEmpty() || ofRefused))) {
       for (Candidates.Study study : shown()) {
         Candidate.Figure figure = figure(c, study);
         figure.predicted().ifPresent(p -> out.append(Lines.hung("  ", promise(figure, p))));
@@ -191,6 +192,7 @@ public final class CandidatesText {
         out.append(m.trait().scale().isPresent() ? " for " + m.trait().name() : "");
       }
     }
+    f.refused().ifPresent(r -> out.append("; refused: ").append(r));
     if (!f.speaksAgainst().isEmpty()) {
       out.append("; ").append(String.join(", ", f.speaksAgainst()));
     }

@@ -180,7 +180,15 @@ public final class LotsText {
     } else if (!l.identity().equals("known")) {
       cares.add("what it is, is " + l.identity() + ".");
     }
-    if (l.mayBeBitter()) {
+    l.bitterParent()
+        .ifPresent(
+            p ->
+                cares.add(
+                    "destroy it: it is of "
+                        + p
+                        + ", which tasted bitter. "
+                        + Caution.POISON.words()));
+    if (l.mayBeBitter() && l.bitterParent().isEmpty()) {
       cares.add("may bear bitter, poisonous fruit. " + Caution.TASTE_FIRST.words());
     }
     if (!l.diseases().isEmpty()) {
@@ -224,7 +232,9 @@ public final class LotsText {
     if (!l.identity().equals("known")) {
       out.append("identity ").append(l.identity()).append('\n');
     }
-    if (l.mayBeBitter()) {
+    if (l.bitterParent().isPresent()) {
+      out.append(Lines.hung("", Caution.DESTROY_ON_A_LABEL.words()));
+    } else if (l.mayBeBitter()) {
       out.append(
           Lines.hung("", "May bear bitter, poisonous fruit. " + Caution.TASTE_FIRST.words()));
     }

@@ -219,7 +219,10 @@ public final class TodayText {
       String clean = t.clean().isEmpty() ? "" : "; clean: plant " + numbers(t.clean());
       item(t.planting() + ": " + untasted(t) + clean + ".");
       if (!t.bitter().isEmpty()) {
-        more("Bitter: plant " + numbers(t.bitter()) + ". Destroy it.");
+        more(
+            "Bitter: plant "
+                + numbers(t.bitter())
+                + ". Destroy it, its fruit, and all seed it bore or gave pollen to.");
       }
     }
     out.append(Lines.hung("", Caution.TASTE_FIRST.words(), PHONE));

@@ -98,6 +98,7 @@ public final class SeedBox {
         toSow,
         left.seeds().filter(n -> toSow < Odds.MOST).map(n -> n - toSow),
         lot.bitterRisk(garden),
+        lot.bitterParent(garden),
         asides.of(new Subject.OfLot(lot)));
   }
 

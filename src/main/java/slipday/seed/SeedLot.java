@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import slipday.garden.Lot;
 import slipday.garden.record.Asides;
+import slipday.garden.record.Bitterness;
 
 /**
  * A lot as it lies in the seed box.
@@ -19,6 +20,8 @@ import slipday.garden.record.Asides;
  * @param wanted plants this season's plantings want of it, or as many as were asked for; 0 for none
  * @param toSow seeds to be sure of them in 19 of 20 cases, of plantings not yet sown
  * @param remnant what is left after that; negative where it is too few
+ * @param mayBeBitter whether its fruit may be bitter and poisonous
+ * @param bitterParent what tasted bitter of those that it comes of, so that it is to be destroyed
  * @param asides notes and photos of it, its plants and the fruits it came of
  */
 public record SeedLot(
@@ -36,6 +39,7 @@ public record SeedLot(
     int toSow,
     Optional<Integer> remnant,
     boolean mayBeBitter,
+    Optional<Bitterness.Told> bitterParent,
     List<Asides.Aside> asides) {
   public SeedLot {
     parents = List.copyOf(parents);

@@ -3,6 +3,7 @@ package slipday.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -251,5 +252,27 @@ class RecordCommandTest {
       writers.shutdown();
     }
     assertThat(written(2026).lines()).hasSize(8);
+  }
+
+  /** What can't be read may hold a season's work: nothing is written over it. */
+  @Test
+  void aRecordThatIsNotUtf8IsLeftAsItIs() throws IOException {
+    Files.createDirectories(folder.resolve("record"));
+    Path file = folder.resolve("record/2026.season");
+    byte[] before = "2026-05-20 note \"caf\u00e9\"\n".getBytes(StandardCharsets.ISO_8859_1);
+    Files.write(file, before);
+    Run run = record("2026-06-02 sowed ember-2024, 12 seeds");
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.err()).contains("record/2026.season").endsWith("Nothing is recorded.\n");
+    assertThat(Files.readAllBytes(file)).isEqualTo(before);
+  }
+
+  /** What a rule finds at the new line is told while the fruit is still at hand. */
+  @Test
+  void aLineThatARuleDoubtsIsRecordedAndDoubted() {
+    Run run = record("2026-08-05 picked ember-2024 plant 1, full slip, 158 kg");
+    assertThat(run.exit()).isZero();
+    assertThat(run.out()).startsWith("recorded ");
+    assertThat(run.err()).startsWith("warning: ").contains("158 kg");
   }
 }

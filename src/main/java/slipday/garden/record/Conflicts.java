@@ -124,11 +124,14 @@ final class Conflicts {
               Fact.Tasted first = tasted.putIfAbsent(t.subject(), t);
               if (first != null && first.bitter() != t.bitter()) {
                 findings.add(
-                    twice(
-                            t,
-                            first,
+                    Finding.warning(
+                            "recorded-twice",
+                            t.span(),
                             "`" + name(t.subject()) + "` tasted clean once and bitter once.")
-                        .withHelp("Hold it for bitter: destroy it, and eat and seed none of it."));
+                        .also(first.span(), "said first")
+                        .withHelp(
+                            "It is held for bitter, whichever came first: destroy it, and eat and"
+                                + " seed none of it."));
               }
             });
   }

@@ -18,8 +18,8 @@ import slipday.measure.Reasoned;
  * @param checked the last that was seen of its set
  * @param picked the first picking
  * @param saved the first taking of its seed
- * @param spoilt what put it out of the seed: its plant is gone, off-type or bitter, or it is bitter
- *     itself
+ * @param spoilt what put it out of the seed: its plant is gone, its plant or the one that gave the
+ *     pollen is off-type or bitter, or it is bitter itself
  */
 public record FruitStory(
     Fruit fruit,
@@ -185,6 +185,8 @@ public record FruitStory(
               Optional.ofNullable(bitter.get(fruit.key())),
               Optional.ofNullable(unfit.get(fruit.seedParent()))
                   .filter(f -> fruit.seedParent().plant().isPresent()),
+              Optional.ofNullable(unfit.get(fruit.pollenParent()))
+                  .filter(f -> fruit.pollenParent().plant().isPresent()),
               gone(fruit))
           .flatMap(Optional::stream)
           .findFirst();

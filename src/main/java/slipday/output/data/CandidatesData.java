@@ -155,6 +155,7 @@ public record CandidatesData(
    *
    * @param tag its tag
    * @param ofLine whether its seed is of the line, and not a cross
+   * @param refused why its seed may not go on though its plant may be a parent; null where it may
    * @param generation of its seed
    * @param inbreeding of its seed
    * @param index as the plant's, at the mean of the seed's parents
@@ -166,6 +167,7 @@ public record CandidatesData(
   public record MarkedFruitData(
       String tag,
       boolean ofLine,
+      Optional<String> refused,
       Optional<String> generation,
       double inbreeding,
       Optional<Double> index,
@@ -251,6 +253,7 @@ public record CandidatesData(
     return new MarkedFruitData(
         f.fruit().tag(),
         f.ofLine(),
+        f.refused(),
         f.generation(),
         f.inbreeding(),
         f.index(),

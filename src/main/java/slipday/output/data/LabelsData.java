@@ -9,6 +9,7 @@ import slipday.descent.Tags;
 import slipday.garden.Garden;
 import slipday.garden.Lot;
 import slipday.garden.Planting;
+import slipday.garden.record.Bitterness;
 import slipday.garden.record.Fruit;
 import slipday.garden.record.FruitStory;
 import slipday.garden.record.Mating;
@@ -39,6 +40,7 @@ public record LabelsData(Head slipday, String plan, SeasonData season, List<Labe
    * @param harvested the season of the harvest
    * @param mayBeBitter whether every plant of the seed must be tasted before anything of it is
    *     eaten
+   * @param bitter whether it comes of a plant that tasted bitter: it is to be destroyed
    * @param doubtful whether the seed may not be what its label says
    */
   public record LabelData(
@@ -54,6 +56,7 @@ public record LabelsData(Head slipday, String plan, SeasonData season, List<Labe
       Optional<Integer> seeds,
       Optional<Integer> harvested,
       boolean mayBeBitter,
+      boolean bitter,
       boolean doubtful) {}
 
   /**
@@ -81,9 +84,10 @@ public record LabelsData(Head slipday, String plan, SeasonData season, List<Labe
   /** Fruits of the season that are seed for something, as long as it is in them. */
   private static List<LabelData> fruits(Garden garden) {
     Births births = new Births(garden.record());
+    Bitterness bitterness = Bitterness.of(garden.record());
     return FruitStory.all(garden.record()).stream()
         .filter(s -> s.fruit().year() == garden.season().year() && isToLabel(s.state()))
-        .map(s -> fruit(s.fruit(), births))
+        .map(s -> fruit(s.fruit(), births, bitterness))
         .toList();
   }
 
@@ -94,7 +98,7 @@ public record LabelsData(Head slipday, String plan, SeasonData season, List<Labe
     };
   }
 
-  private static LabelData fruit(Fruit fruit, Births births) {
+  private static LabelData fruit(Fruit fruit, Births births, Bitterness bitterness) {
     Lot mother = fruit.seedParent().stand().lot();
     return new LabelData(
         "fruit",
@@ -109,6 +113,7 @@ public record LabelsData(Head slipday, String plan, SeasonData season, List<Labe
         Optional.empty(),
         Optional.empty(),
         false,
+        bitterness.of(fruit).isPresent(),
         births.mayBeSelf(fruit));
   }
 
@@ -137,6 +142,7 @@ public record LabelsData(Head slipday, String plan, SeasonData season, List<Labe
         Optional.empty(),
         Optional.empty(),
         false,
+        false,
         false);
   }
 
@@ -155,6 +161,7 @@ public record LabelsData(Head slipday, String plan, SeasonData season, List<Labe
         seed.left(),
         lot.harvested().map(Reasoned::value),
         seed.mayBeBitter(),
+        seed.bitterParent().isPresent(),
         lot.identity() != Lot.Identity.KNOWN);
   }
 }

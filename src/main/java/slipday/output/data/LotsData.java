@@ -26,6 +26,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
    * @param plantsWanted of plantings not yet sown, or as asked for
    * @param seedsToSow for these; null where no number is enough
    * @param remnant left after that; negative where it is too few
+   * @param bitterParent what tasted bitter of those that it comes of, so that it is to be destroyed
    * @param isolated what kept all other pollen from the open flowers it is of; null where nothing
    *     did, or nobody knows
    * @param diseases seen on the plants it comes of, that its seed may carry
@@ -55,6 +56,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
       Optional<Integer> keepBack,
       String identity,
       boolean mayBeBitter,
+      Optional<String> bitterParent,
       Optional<ReasonData> isolated,
       List<String> diseases,
       List<AsideData> asides) {
@@ -83,6 +85,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
           lot.keepBack().map(Reasoned::value),
           Ids.of(lot.identity()),
           s.mayBeBitter(),
+          s.bitterParent().map(b -> b.culprit().name()),
           lot.isolated().map(ReasonData::of),
           lot.diseases().stream().map(Reasoned::value).toList(),
           AsideData.of(s.asides()));

@@ -36,7 +36,7 @@ record CandidateEntry(
     if (!parts.isEmpty()) {
       return Mark.Kind.CHOSEN;
     }
-    boolean seed = candidate.fruits().stream().anyMatch(Candidate.SeedFruit::ofLine);
+    boolean seed = candidate.fruits().stream().anyMatch(Candidate.SeedFruit::mayGoOn);
     return seed ? Mark.Kind.SEED : Mark.Kind.BARE;
   }
 
@@ -90,7 +90,7 @@ record CandidateEntry(
   CandidatesView.Row row() {
     String seed =
         candidate.fruits().stream()
-            .filter(Candidate.SeedFruit::ofLine)
+            .filter(Candidate.SeedFruit::mayGoOn)
             .map(f -> Lines.clean(f.fruit().tag()))
             .collect(Collectors.joining(" "));
     String rank =

@@ -108,7 +108,10 @@ public final class LabelPage {
       lines.add(label.planting());
     }
     List<String> fields = free ? List.of("plant", "by", "date") : List.of();
-    String caution = label.mayBeBitter() ? Caution.ON_A_LABEL.words() : "";
+    String caution =
+        label.bitter()
+            ? Caution.DESTROY_ON_A_LABEL.words()
+            : label.mayBeBitter() ? Caution.ON_A_LABEL.words() : "";
     List<String> words = new ArrayList<>(lines);
     words.add(label.lineTitle());
     words.add(caution);

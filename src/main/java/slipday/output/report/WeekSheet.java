@@ -249,7 +249,10 @@ public final class WeekSheet {
                 t ->
                     onPlant("tasted " + t.planting().name())
                         .choice(", ", List.of("clean", "bitter"))
-                        .about("seed that may be bitter"))
+                        .about(
+                            t.bitter().isEmpty()
+                                ? "seed that may be bitter"
+                                : "bitter by the record: destroy it, and taste the others"))
             .toList());
   }
 

@@ -1,13 +1,10 @@
 package slipday.rules.record;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import slipday.caution.Caution;
 import slipday.finding.Level;
+import slipday.garden.record.Bitterness;
 import slipday.garden.record.Fact;
-import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
-import slipday.garden.record.Subject;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
@@ -27,39 +24,18 @@ public final class BitterSeedKept implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
-    Map<Subject, Fact.Tasted> bitter = new LinkedHashMap<>();
-    for (Fact.Tasted fact : season.garden().record().every(Fact.Tasted.class).toList()) {
-      if (fact.bitter()) {
-        bitter.putIfAbsent(fact.subject(), fact);
-        if (fact.subject() instanceof Fruit fruit && fruit.seedParent().plant().isPresent()) {
-          bitter.putIfAbsent(fruit.seedParent(), fact);
-        }
-      }
-    }
+    Bitterness bitterness = Bitterness.of(season.garden().record());
     Taking.of(season)
         .filter(t -> !t.stand().lot().line().crop().isBitter())
-        .forEach(t -> judge(t, bitter, reporter));
+        .forEach(
+            t ->
+                bitterness
+                    .of(t.saved().from())
+                    .ifPresent(told -> found(t, culprit(t, told), told.tasted(), reporter)));
   }
 
-  private static void judge(Taking taking, Map<Subject, Fact.Tasted> bitter, Reporter reporter) {
-    Fact.Tasted own = bitter.get(taking.saved().from());
-    if (own != null) {
-      found(taking, taking.name(), own, reporter);
-      return;
-    }
-    taking
-        .parents()
-        .filter(bitter::containsKey)
-        .findFirst()
-        .ifPresent(p -> found(taking, p, bitter, reporter));
-  }
-
-  private static void found(
-      Taking taking, Plants plant, Map<Subject, Fact.Tasted> bitter, Reporter reporter) {
-    Fact.Tasted fact = bitter.get(plant);
-    if (fact != null) {
-      found(taking, Words.tick(plant.toString()), fact, reporter);
-    }
+  private static String culprit(Taking taking, Bitterness.Told told) {
+    return told.culprit() instanceof Plants plant ? Words.tick(plant.toString()) : taking.name();
   }
 
   private static void found(Taking taking, String what, Fact.Tasted tasted, Reporter reporter) {

@@ -37,6 +37,9 @@ public final class MayBeBitter implements Rule {
     Garden garden = season.garden();
     garden.plantings().stream()
         .filter(p -> !p.crop().isBitter() && p.lot().bitterRisk(garden))
+        // Seed of a plant that tasted bitter is told of by a rule of its own: it is to be
+        // destroyed.
+        .filter(p -> p.lot().bitterParent(garden).isEmpty())
         .forEach(p -> judge(p, TastedClean.of(garden.record(), p), reporter));
     garden.outsiders().stream()
         .filter(Outsider::volunteer)

@@ -1,5 +1,9 @@
 package slipday.rules.seed;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slipday.finding.Level;
 import slipday.garden.CropFacts;
@@ -26,13 +30,26 @@ public final class TooFewPlants implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
+    Map<String, List<Planting>> lines = new LinkedHashMap<>();
     season.garden().plantings().stream()
         .filter(p -> p.seedSaved() && p.line().purpose() == Line.Purpose.KEEP)
+        .forEach(p -> lines.computeIfAbsent(p.line().name(), l -> new ArrayList<>()).add(p));
+    lines
+        .values()
         .forEach(
-            p ->
-                p.facts()
+            all ->
+                all.get(0)
+                    .facts()
                     .get(CropFacts.POPULATION)
-                    .ifPresent(population -> judge(p, population, reporter)));
+                    .ifPresent(population -> judge(all, population, reporter)));
+  }
+
+  /** Of all plantings of a line: each is a part of what it goes on from. */
+  private static Optional<Integer> bearers(List<Planting> plantings) {
+    List<Optional<Integer>> each = plantings.stream().map(TooFewPlants::bearers).toList();
+    return each.stream().allMatch(Optional::isPresent)
+        ? Optional.of(each.stream().mapToInt(b -> b.orElse(0)).sum())
+        : Optional.empty();
   }
 
   /** Plants that bear the seed: no more than there are, nor than fruits are pollinated. */
@@ -49,9 +66,10 @@ public final class TooFewPlants implements Rule {
   }
 
   private static void judge(
-      Planting planting, Reasoned<CropFacts.Population> population, Reporter reporter) {
+      List<Planting> all, Reasoned<CropFacts.Population> population, Reporter reporter) {
+    Planting planting = all.get(0);
     int least = (int) Math.round(population.value().toKeep().low());
-    Optional<Integer> bearers = bearers(planting);
+    Optional<Integer> bearers = bearers(all);
     if (bearers.filter(b -> b < least).isEmpty()) {
       return;
     }
@@ -84,5 +102,12 @@ public final class TooFewPlants implements Rule {
                     + " plants or more, or mix in seed of earlier years; a line being made is"
                     + " `purpose to fix`.");
     planting.bed().ifPresent(report::concerns);
+    all.stream()
+        .skip(1)
+        .forEach(
+            p ->
+                report
+                    .also(p.places().of(PlanClauses.PLANTS), "counted with these")
+                    .concerns(p.lot()));
   }
 }

@@ -148,12 +148,12 @@ final class Recorded {
     return Math.max(0, covered(planting, evening) - pollinated(planting, evening.plusDays(1)));
   }
 
-  /** Plants of a planting that tasted as asked and stand by the record, by number. */
   /** How many plants of a planting died or were taken out. */
   int gone(String planting) {
     return gone.getOrDefault(planting, 0);
   }
 
+  /** Plants of a planting that tasted as asked and stand by the record, by number. */
   List<Integer> tasted(String planting, boolean bitter) {
     Set<Integer> lost = numbersGone.getOrDefault(planting, Set.of());
     return tasted.getOrDefault(planting, Map.of()).entrySet().stream()

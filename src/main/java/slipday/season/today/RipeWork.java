@@ -68,11 +68,17 @@ final class RipeWork {
 
   List<TodayList.Taste> taste() {
     return season.plantings().stream()
-        .filter(p -> p.planting().lot().bitterRisk(season.garden()) && hasFruit(p))
+        .filter(p -> !p.planting().crop().isBitter() && isToTaste(p))
         .map(PlantingSeason::planting)
         .map(this::taste)
         .filter(this::isLeft)
         .toList();
+  }
+
+  /** By its seed, or since one of its plants tasted bitter: then all of the lot are in doubt. */
+  private boolean isToTaste(PlantingSeason planting) {
+    return !recorded.tasted(planting.name(), true).isEmpty()
+        || (planting.planting().lot().bitterRisk(season.garden()) && hasFruit(planting));
   }
 
   private TodayList.Taste taste(Planting planting) {
