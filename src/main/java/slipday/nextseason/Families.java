@@ -93,7 +93,7 @@ final class Families {
                 family.from,
                 share,
                 Math.min(share, each),
-                why(family, share, choice, sowings.follower(family.from).isEmpty())));
+                why(family, choice, sowings.follower(family.from).isEmpty())));
     rest(families, dealt);
     if (dealt.isEmpty()) {
       borne.forEach(p -> again.sow(p, Role.AGAIN, List.of(NONE_FIT)));
@@ -124,7 +124,7 @@ final class Families {
         (family, share) -> {
           List<String> why = new ArrayList<>();
           boolean first = sowings.follower(planting).isEmpty();
-          why.addAll(why(family, share, choice, first));
+          why.addAll(why(family, choice, first));
           if (first && dealt.size() > 1 && least > 1) {
             why.add(
                 "The line goes on from "
@@ -202,7 +202,7 @@ final class Families {
     return weights;
   }
 
-  private List<String> why(Family family, int share, LineChoice choice, boolean first) {
+  private List<String> why(Family family, LineChoice choice, boolean first) {
     List<String> why = new ArrayList<>();
     List<Chosen.Part> parts =
         choice.parts().stream()
