@@ -1,7 +1,6 @@
 package slipday.choice;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -59,63 +58,29 @@ public final class Chooser {
     if (wrong.isPresent()) {
       return Answer.refused(wrong.get());
     }
-    List<Eligible> eligible = eligible();
+    List<Eligible> eligible = eligible(lower(wish.drop()));
     if (eligible.isEmpty()) {
       return Answer.refused(nothing());
     }
     int parents = parents(eligible);
     int plants = plants(parents);
     Kin kin = new Kin(eligible, finder.relatives());
-    List<Question.Limit> limits = new ArrayList<>();
-    limits.add(Question.Limit.parents(parents, kin.mothers(), plants));
-    wish.effectiveSize().ifPresent(n -> limits.add(kin.effectiveSize(n, plants)));
-    wish.coancestry().ifPresent(c -> limits.add(kin.coancestry(c, plants)));
-    Optional<Choice> free = Choice.best(question(eligible, plants, List.of())).value();
-    return Choice.best(question(eligible, plants, limits))
-        .match(
-            choice -> Answer.of(chosen(eligible, kin, choice, free, parents, plants)),
-            why -> Answer.refused(why + atBest(eligible, kin)));
+    List<Candidate> pool =
+        new Kin(eligible(Set.of()), finder.relatives()).among(candidates.candidates());
+    FruitSeed seed = new FruitSeed(garden);
+    return new Dealing(eligible, kin, pool, wish, seed, parents, plants)
+        .best()
+        .then(dealt -> Answer.of(chosen(eligible, kin, pool, dealt, parents, seed)));
   }
 
-  /** What the limits could be at best, for somebody who asked for too much. */
-  private String atBest(List<Eligible> eligible, Kin kin) {
-    Chosen.Kinship alike = kin.kinship(Collections.nCopies(eligible.size(), 1), candidates);
-    String size =
-        wish.effectiveSize().isPresent()
-            ? String.format(
-                Locale.ROOT,
-                " All used alike have an effective size of %.1f.",
-                alike.effectiveSize())
-            : "";
-    return wish.coancestry().isPresent()
-        ? size
-            + String.format(
-                Locale.ROOT, " All used alike have a mean coancestry of %.3f.", alike.coancestry())
-        : size;
-  }
-
-  private Question question(List<Eligible> eligible, int plants, List<Question.Limit> limits) {
-    Set<String> kept = lower(wish.keep());
-    List<Double> values = new ArrayList<>();
-    List<Integer> most = new ArrayList<>();
-    List<Integer> least = new ArrayList<>();
-    for (Eligible each : eligible) {
-      values.add(each.fruit().index().orElse(0.0));
-      most.add(Math.min(plants, each.fruit().seeds().orElse(plants)));
-      least.add(kept.contains(each.tag()) ? 1 : 0);
-    }
-    return new Question(values, most, least, plants, limits);
-  }
-
-  private static Set<String> lower(List<String> tags) {
+  static Set<String> lower(List<String> tags) {
     Set<String> lower = new TreeSet<>();
     tags.forEach(t -> lower.add(t.toLowerCase(Locale.ROOT)));
     return lower;
   }
 
   /** Fruits of the line with seed, on plants that may be parents; the best of a plant first. */
-  private List<Eligible> eligible() {
-    Set<String> dropped = lower(wish.drop());
+  private List<Eligible> eligible(Set<String> dropped) {
     List<Eligible> eligible = new ArrayList<>();
     for (Candidate candidate : candidates.candidates()) {
       for (Candidate.SeedFruit fruit : candidate.fruits()) {
@@ -235,16 +200,31 @@ public final class Chooser {
             .mapToInt(Reasoned::value)
             .sum();
     int plants = wish.plants().orElse(planned > 0 ? planned : PLANTS);
+    if (plants < parents) {
+      notes.add(
+          (wish.plants().isPresent() ? "Asked for: " : "The plan grows ")
+              + count(plants, "plant")
+              + "; "
+              + count(parents, "seed parent")
+              + " need "
+              + count(parents, "plant")
+              + ", so that many are dealt out. Fewer parents would do with fewer: `--parents "
+              + plants
+              + "`.");
+    }
     return Math.min(Question.MOST_PARTS, Math.max(parents, plants));
   }
 
   private Chosen chosen(
       List<Eligible> eligible,
       Kin kin,
-      Choice choice,
-      Optional<Choice> free,
+      List<Candidate> pool,
+      Dealing.Dealt dealing,
       int parents,
-      int plants) {
+      FruitSeed seed) {
+    Choice choice = dealing.choice();
+    Optional<Choice> free = dealing.free();
+    notes.addAll(dealing.notes());
     List<Chosen.Part> parts = new ArrayList<>();
     for (int i = 0; i < eligible.size(); i++) {
       int dealt = choice.parts().get(i);
@@ -262,16 +242,16 @@ public final class Chooser {
               + " parts, as they come.");
     }
     tellHeritability();
-    Chosen.Kinship kinship = kin.kinship(choice.parts(), candidates);
+    Chosen.Kinship kinship = kin.kinship(choice.parts(), pool);
     Outcomes outcomes =
-        new Outcomes(
-            finder, candidates, kin.shares(choice.parts()), free.map(f -> kin.shares(f.parts())));
+        new Outcomes(finder, kin.shares(choice.parts()), free.map(f -> kin.shares(f.parts())));
+    notes.addAll(new Mixtures(garden.record(), finder, candidates, outcomes).notes(parts));
     Optional<Chosen.Release> release =
-        line.purpose() == Line.Purpose.KEEP ? Optional.empty() : outcomes.release(parts);
+        line.purpose() == Line.Purpose.KEEP ? Optional.empty() : outcomes.release(parts, pool);
     return new Chosen(
         candidates,
         parts,
-        plants,
+        dealing.plants(),
         bounds(kinship, parents),
         Optional.of(choice.value()).filter(v -> valued),
         Optional.of(choice.bound()).filter(v -> valued),
@@ -280,7 +260,7 @@ public final class Chooser {
         kinship,
         outcomes.promises(),
         release,
-        Remnants.of(eligible, choice.parts(), line.purpose() == Line.Purpose.FIX),
+        Remnants.of(eligible, choice.parts(), seed, line.purpose() == Line.Purpose.FIX),
         notes);
   }
 

@@ -67,8 +67,9 @@ public record Chosen(
    * @param parentsAlike how many used alike they count for: 1 ÷ the sum of their squared shares
    * @param effectiveSize 1 ÷ the sum of the squared shares of all plants that give pollen or seed
    * @param coancestry mean of all pairs of the chosen, each with itself included
-   * @param coancestryOfAll the same of all candidates used alike: what was there to choose from
-   * @param inbreedingNow mean F of the candidates
+   * @param coancestryOfAll the same of all that may be parents, used alike: what was there to
+   *     choose from
+   * @param inbreedingNow mean F of all that may be parents
    * @param inbreedingNext mean F of the chosen seed
    */
   public record Kinship(

@@ -97,7 +97,16 @@ final class Kin {
     return shares;
   }
 
-  Chosen.Kinship kinship(List<Integer> parts, Candidates candidates) {
+  /** Those of some candidates that seed or pollen of these fruits is of. */
+  List<Candidate> among(List<Candidate> candidates) {
+    Set<Integer> giving = parents();
+    return candidates.stream().filter(c -> giving.contains(relatives.plant(c.plant()))).toList();
+  }
+
+  /**
+   * @param pool all that may be parents
+   */
+  Chosen.Kinship kinship(List<Integer> parts, List<Candidate> pool) {
     Map<Integer, Double> shares = shares(parts);
     Pedigree pedigree = relatives.pedigree();
     Map<Plants, Double> mothers = new LinkedHashMap<>();
@@ -109,15 +118,14 @@ final class Kin {
         next += parts.get(i) / all * eligible.get(i).fruit().inbreeding();
       }
     }
-    List<Integer> everyone =
-        candidates.candidates().stream().map(c -> relatives.plant(c.plant())).toList();
+    List<Integer> everyone = pool.stream().map(c -> relatives.plant(c.plant())).toList();
     return new Chosen.Kinship(
         mothers.size(),
         EffectiveSize.fromShares(List.copyOf(mothers.values())),
         EffectiveSize.fromShares(List.copyOf(shares.values())),
         pedigree.meanCoancestry(shares),
         pedigree.meanCoancestry(everyone),
-        candidates.candidates().stream().mapToDouble(Candidate::inbreeding).average().orElse(0),
+        pool.stream().mapToDouble(Candidate::inbreeding).average().orElse(0),
         next);
   }
 }

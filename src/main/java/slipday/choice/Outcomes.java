@@ -13,7 +13,6 @@ final class Outcomes {
   private static final int LINES = 100;
 
   private final CandidateFinder finder;
-  private final Candidates candidates;
   private final Map<Integer, Double> shares;
   private final Optional<Map<Integer, Double>> free;
 
@@ -22,12 +21,8 @@ final class Outcomes {
    * @param free the same of the best choice without limits
    */
   Outcomes(
-      CandidateFinder finder,
-      Candidates candidates,
-      Map<Integer, Double> shares,
-      Optional<Map<Integer, Double>> free) {
+      CandidateFinder finder, Map<Integer, Double> shares, Optional<Map<Integer, Double>> free) {
     this.finder = finder;
-    this.candidates = candidates;
     this.shares = shares;
     this.free = free;
   }
@@ -39,6 +34,18 @@ final class Outcomes {
       promise(trait).ifPresent(promises::add);
     }
     return promises;
+  }
+
+  /** What is to be expected in the traits aimed at, in words; empty where nothing is. */
+  String expected(Map<Integer, Double> given) {
+    List<String> words = new ArrayList<>();
+    for (TraitValues trait : finder.traits()) {
+      if (finder.aims().isAimedAt(trait.trait())) {
+        predicted(trait, given)
+            .ifPresent(p -> words.add(trait.trait().name() + " " + trait.trait().words(p.value())));
+      }
+    }
+    return String.join(", ", words);
   }
 
   private static Optional<Predicted> predicted(TraitValues trait, Map<Integer, Double> shares) {
@@ -67,8 +74,10 @@ final class Outcomes {
    * base's additive variance free, selfed or not; selfing the seed then sets 1 − F of the seed free
    * in all, half of what is left each time (D. S. Falconer and T. F. C. Mackay 1996, chapter 15,
    * from memory).
+   *
+   * @param pool all that may be parents: how much they differ is what can be chosen among
    */
-  Optional<Chosen.Release> release(List<Chosen.Part> parts) {
+  Optional<Chosen.Release> release(List<Chosen.Part> parts, List<Candidate> pool) {
     double all = parts.stream().mapToDouble(Chosen.Part::plants).sum();
     double within = 0;
     double hidden = 0;
@@ -77,11 +86,7 @@ final class Outcomes {
       within += part.plants() / all * now;
       hidden += part.plants() / all * (now + 1 - part.fruit().inbreeding());
     }
-    double between =
-        between(
-            candidates.candidates().stream()
-                .map(c -> finder.relatives().plant(c.plant()))
-                .toList());
+    double between = between(pool.stream().map(c -> finder.relatives().plant(c.plant())).toList());
     if (within + between <= 0) {
       return Optional.empty();
     }

@@ -9,9 +9,6 @@ import slipday.garden.record.Plants;
 
 /** Which seed is kept besides what is sown: a year may fail, and a choice may prove wrong. */
 final class Remnants {
-  /** Seeds sown for a plant wanted, to be on the safe side. */
-  private static final int SOWN = 2;
-
   /** Families kept in all by a line that is being fixed. */
   private static final int FAMILIES = 5;
 
@@ -24,13 +21,13 @@ final class Remnants {
    * @param eligible the best first
    */
   static List<Chosen.Remnant> of(
-      List<Chooser.Eligible> eligible, List<Integer> parts, boolean beingFixed) {
+      List<Chooser.Eligible> eligible, List<Integer> parts, FruitSeed seed, boolean beingFixed) {
     List<Chosen.Remnant> remnants = new ArrayList<>();
     Map<Plants, Integer> families = new LinkedHashMap<>();
     for (int i = 0; i < eligible.size(); i++) {
       if (parts.get(i) > 0) {
         families.merge(eligible.get(i).plant().plant(), parts.get(i), Integer::sum);
-        int sown = SOWN * parts.get(i);
+        int sown = seed.toSow(eligible.get(i).fruit(), parts.get(i));
         Optional<Integer> left = eligible.get(i).fruit().seeds().map(s -> s - sown);
         if (left.filter(l -> l <= 0).isEmpty()) {
           remnants.add(remnant(eligible.get(i), left, true));

@@ -64,6 +64,10 @@ final class PlausibleFigures {
         celsius("temperature", 2, 45, HARM),
         days("age", 1, 366, "Give at least some days to come up."));
     put(PlanClauses.SOW_SEEDS, count("count", 1, 1e7, "Leave the line out otherwise."));
+    put(PlanClauses.RAISE, weight());
+    put(PlanClauses.LOWER, weight());
+    put(PlanClauses.KEEP_AT, weight());
+    put(PlanClauses.PARENTS, count("count", 1, 1e5, "Seed comes of one plant at least."));
     put(PlanClauses.MULCH, warmth(25, COVERS));
     put(
         PlanClauses.COVER,
@@ -140,6 +144,15 @@ final class PlausibleFigures {
 
   private static Limit count(String field, double low, double high, String why) {
     return new Limit(field, low, high, "", why);
+  }
+
+  private static Limit weight() {
+    return count(
+        "weight",
+        0,
+        1e6,
+        "It says what the aim matters beside the others, such as 1 to 10; which way a trait is"
+            + " wanted, `raise`, `lower` and `keep` say.");
   }
 
   private static Limit trials() {

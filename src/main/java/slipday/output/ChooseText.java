@@ -166,11 +166,11 @@ public final class ChooseText {
             + used(k.coancestry())
             + ", so "
             + Lines.percent(1 - k.coancestry())
-            + " of the founders' diversity goes on (all candidates together hold "
+            + " of the founders' diversity goes on (all that may be parents hold "
             + Lines.percent(1 - k.coancestryOfAll())
-            + ").");
+            + " together).");
     says.add(
-        "Inbreeding: the candidates' F is "
+        "Inbreeding: F of those that may be parents is "
             + used(k.inbreedingNow())
             + " on average, the chosen seed's "
             + used(k.inbreedingNext())

@@ -43,4 +43,23 @@ public final class SeedsToSow {
         .map(aged -> Math.max(fresh, aged))
         .orElse(fresh);
   }
+
+  /**
+   * How many plants so many seeds are sure to give: the other way round.
+   *
+   * @param most it is not asked beyond so many
+   */
+  public static int plants(Lot lot, int seeds, int most, Outlook outlook) {
+    int low = 0;
+    int high = Math.min(seeds, most);
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (of(lot, middle, outlook) <= seeds) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
+  }
 }

@@ -131,14 +131,146 @@ class ChooserTest {
             n -> n.contains("9 seed parents or more are wanted, and only 7 plants bear seed"));
   }
 
+  /** One seed is sure to give no plant. */
   @Test
   void seedThatThereIsNotIsNotDealt() {
-    List<String> record =
-        record().stream().map(r -> r.replace("saved 7A, 70 seeds", "saved 7A, 1 seeds")).toList();
     Chosen chosen =
-        choose(GOAL, record, wish(Optional.of(1), Optional.of(6))).value().orElseThrow();
+        choose(GOAL, seeds("7A 1"), wish(Optional.of(1), Optional.of(6))).value().orElseThrow();
+    assertThat(tags(chosen)).containsExactly("6A");
+    assertThat(chosen.notes())
+        .contains(
+            "Left out for too little seed, though its value is no less: 7A (1 seed for 1 plant, 3 to"
+                + " be sure). Sow it besides if there is room.");
+  }
+
+  private static List<String> seeds(String... each) {
+    List<String> record = new ArrayList<>(record());
+    for (String fruit : each) {
+      String tag = fruit.substring(0, fruit.indexOf(' '));
+      record.replaceAll(
+          r ->
+              r.contains("saved " + tag)
+                  ? r.replaceFirst("saved .* seeds", "saved " + fruit.replace(" ", ", ") + " seeds")
+                  : r);
+    }
+    return record;
+  }
+
+  /** As lots reckon: at 75 % three plants take six seeds or more, so three seeds give one. */
+  @Test
+  void onlyPlantsThatTheSeedIsSureToGiveAreDealt() {
+    Chosen chosen =
+        choose(GOAL, seeds("7A 3", "6A 8"), wish(Optional.empty(), Optional.of(6)))
+            .value()
+            .orElseThrow();
+    assertThat(chosen.parts())
+        .filteredOn(p -> p.tag().equals("7A"))
+        .extracting(Chosen.Part::plants)
+        .containsExactly(1);
+    assertThat(chosen.notes()).noneMatch(n -> n.startsWith("Too little seed"));
+  }
+
+  @Test
+  void seedThatFallsShortIsNamed() {
+    List<String> record = seeds("1A 1", "2A 1", "3A 1", "4A 1", "5A 1", "6A 3", "7A 3");
+    Chosen chosen =
+        choose(GOAL, record, wish(Optional.empty(), Optional.of(6))).value().orElseThrow();
+    assertThat(chosen.parts()).extracting(Chosen.Part::plants).containsOnly(1);
+    assertThat(chosen.notes())
+        .anySatisfy(
+            n ->
+                assertThat(n)
+                    .startsWith("Too little seed to count on the plants in 19 of 20 cases: ")
+                    .contains("5A (1 seed for 1 plant, 3 to be sure)")
+                    .doesNotContain("7A"));
+  }
+
+  @Test
+  void parentsAreUsedAsEvenlyAsTheirSeedGoes() {
+    List<String> record =
+        record().stream().filter(r -> r.contains(" 7") || r.contains("6A")).toList();
+    record = record.stream().map(r -> r.replace("saved 7A, 70", "saved 7A, 1")).toList();
+    Chosen chosen =
+        choose(GOAL, record, wish(Optional.of(2), Optional.of(4))).value().orElseThrow();
     assertThat(tags(chosen)).containsExactly("6A", "7A");
-    assertThat(chosen.parts()).extracting(Chosen.Part::plants).containsExactly(5, 1);
+    assertThat(chosen.parts()).extracting(Chosen.Part::plants).containsExactly(3, 1);
+    assertThat(chosen.notes())
+        .anySatisfy(
+            n ->
+                assertThat(n)
+                    .contains("4 plants out to 2 seed parents used alike (7A has 1 seed)"));
+  }
+
+  @Test
+  void noMorePlantsThanSeeds() {
+    List<String> record =
+        record().stream()
+            .filter(r -> r.contains(" 7") || r.contains("6A"))
+            .map(r -> r.replace("saved 7A, 70", "saved 7A, 1").replace("6A, 60", "6A, 2"))
+            .toList();
+    Chosen chosen =
+        choose(GOAL, record, wish(Optional.of(2), Optional.of(4))).value().orElseThrow();
+    assertThat(chosen.plants()).isEqualTo(3);
+    assertThat(chosen.notes())
+        .anyMatch(n -> n.startsWith("Of all that may go on there are 3 seeds, for 4 plants"));
+  }
+
+  @Test
+  void fewerPlantsThanParentsAreTold() {
+    Chosen chosen = chosen(GOAL, wish(Optional.of(3), Optional.of(1)));
+    assertThat(chosen.plants()).isEqualTo(3);
+    assertThat(chosen.notes())
+        .anyMatch(n -> n.startsWith("Asked for: 1 plant; 3 seed parents need 3 plants"));
+    assertThat(chosen(GOAL, wish(Optional.of(1), Optional.of(1))).notes())
+        .noneMatch(n -> n.startsWith("Asked for"));
+  }
+
+  /** Of 7A and 6A in one bag, 70 seeds to 60, no share can be sown. */
+  @Test
+  void mixedSeedIsTold() {
+    List<String> record =
+        record().stream().map(r -> r.replaceAll("gold-f4-[67]", "gold-mix")).toList();
+    List<String> told =
+        choose(GOAL, record, wish(Optional.empty(), Optional.of(6))).value().orElseThrow().notes();
+    assertThat(told)
+        .filteredOn(n -> n.startsWith("Lot `"))
+        .singleElement()
+        .satisfies(
+            n ->
+                assertThat(n)
+                    .startsWith("Lot `gold-mix` mixes seed of 2 fruits, all chosen:")
+                    .containsPattern("expect, by its seeds, fruit weight 1\\.\\d\\d kg\\.$"));
+    List<String> uncounted =
+        record.stream().map(r -> r.replace("saved 6A, 60 seeds", "saved 6A")).toList();
+    assertThat(
+            choose(GOAL, uncounted, wish(Optional.empty(), Optional.of(6)))
+                .value()
+                .orElseThrow()
+                .notes())
+        .anyMatch(n -> n.endsWith("nothing can be expected by what is recorded."));
+    assertThat(chosen(GOAL, Wish.none()).notes()).noneMatch(n -> n.startsWith("Lot `"));
+  }
+
+  /** Plants that were only weighed are measured beside the others, and nothing can come of them. */
+  @Test
+  void plantsWithoutSeedCountForNoKinship() {
+    List<String> record = new ArrayList<>(record());
+    for (int plant = 1; plant <= 6; plant++) {
+      record.add("2026-09-05 picked early plant " + plant + ", 1." + plant + " kg");
+    }
+    String early =
+        GOAL
+            + "lot gold-f2\n  of gold\n  generation F2\n"
+            + "grow gold-f2 as early\n  in south\n  plants 6, 20 cm apart\n  seed not saved\n";
+    Chosen alone = chosen(GOAL, wish(Optional.empty(), Optional.of(6)));
+    Chosen beside =
+        choose(early, record, wish(Optional.empty(), Optional.of(6))).value().orElseThrow();
+    assertThat(beside.candidates().candidates()).hasSizeGreaterThan(8);
+    assertThat(beside.kinship()).isEqualTo(alone.kinship());
+    assertThat(beside.release().orElseThrow().shown())
+        .isEqualTo(alone.release().orElseThrow().shown());
+    assertThat(beside.release().orElseThrow().within())
+        .isEqualTo(alone.release().orElseThrow().within());
   }
 
   @Test
@@ -188,7 +320,7 @@ class ChooserTest {
     Chosen chosen = chosen(GOAL, wish(Optional.empty(), Optional.of(6)));
     assertThat(chosen.remnants())
         .extracting(r -> r.fruit().fruit().tag() + " " + r.seeds().orElse(-1) + " " + r.chosen())
-        .containsExactly("7A 66 true", "6A 56 true", "5A 46 true", "4A 40 false", "3A 30 false");
+        .containsExactly("7A 65 true", "6A 55 true", "5A 45 true", "4A 40 false", "3A 30 false");
   }
 
   /**

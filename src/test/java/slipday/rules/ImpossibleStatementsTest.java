@@ -83,6 +83,24 @@ class ImpossibleStatementsTest {
     assertThat(Plans.of(Plans.check(plan), rule)).hasSize(1);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "raise sweetness to 13 brix, matters -1 | -1",
+        "lower sweetness to 3 brix, matters -0.5 | -0.5",
+        "keep fruit weight at 1 kg to 2 kg, matters 100000000 | 100000000",
+        "raise sweetness to 13 brix, matters 0 |",
+        "parents 0 or more | 0",
+        "parents 1 or more |",
+      })
+  void aGoalWantsSomethingOfSomePlants(String clause, String wrong) {
+    String plan = RulePage.preamble() + "\n" + SEED + "  plants 6\n\ngoal ropewalk\n  ";
+    assertThat(Plans.of(Plans.check(plan + clause + "\n"), "impossible-figure"))
+        .extracting(f -> f.place().orElseThrow().span().text())
+        .isEqualTo(wrong == null ? List.of() : List.of(wrong));
+  }
+
   @Test
   void sowingAfterPlantingOutIsTold() {
     String plan = RulePage.preamble() + "\n" + SEED + "  start indoors\n  plant out on 1 June\n";

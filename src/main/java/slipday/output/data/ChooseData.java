@@ -86,8 +86,8 @@ public record ChooseData(
    * @param seedParents plants that bear the seed
    * @param effectiveSize 1 ÷ the sum of the squared shares of all parents
    * @param coancestry mean of all pairs of the chosen, each with itself included
-   * @param coancestryOfAll the same of all candidates used alike
-   * @param inbreedingNow mean F of the candidates
+   * @param coancestryOfAll the same of all that may be parents, used alike
+   * @param inbreedingNow mean F of all that may be parents
    * @param inbreedingNext mean F of the chosen seed
    */
   public record KinshipData(
