@@ -97,7 +97,7 @@ final class OddsCommand {
         Spec.of(
                 "Flowers to pollinate by hand for so many fruits.",
                 "The take is a share, 30 %, or counts, 3 of 20 that took; counts bring their own",
-                "doubt, and the flowers of one vine take or fail together.")
+                "doubt. That the flowers of one vine take or fail together is not reckoned in.")
             .words("0..*", "1..*", "N at TAKE", "How many fruits are wanted, at what take.");
     return asked(spec)
         .examples("slipday odds pollinate 8 at 3 of 20", "slipday odds pollinate 8 at 30%")

@@ -19,6 +19,7 @@ public final class HowMany {
           + " beta-binomial law.";
 
   private static final double HAIR = 1e-6;
+  private static final double BEYOND = 0.05;
 
   private final int wanted;
   private final Rate rate;
@@ -47,7 +48,7 @@ public final class HowMany {
     String type = wanted + " or more of a type that comes at " + rate.words();
     String says =
         answer.isEmpty()
-            ? "No number of plants that a garden holds gives " + type + "."
+            ? none() + "no number of plants that a garden holds is sure to give " + type + "."
             : "Grow " + Words.count(answer.getAsInt(), "plant") + " for " + type + ", " + in();
     List<String> steps = new ArrayList<>(because);
     steps.add(
@@ -70,7 +71,10 @@ public final class HowMany {
     String plants = Words.count(wanted, "plant");
     String says =
         answer.isEmpty()
-            ? "No number of seeds in reach gives " + plants + "; the lot is as good as dead."
+            ? none()
+                + "no number of seeds in reach is sure to give "
+                + plants
+                + "; the lot is as good as dead."
             : "Sow "
                 + Words.count(answer.getAsInt(), "seed")
                 + " for "
@@ -81,7 +85,10 @@ public final class HowMany {
     List<String> steps = new ArrayList<>(List.of("Germination is " + rate.words() + "."));
     List<String> next =
         List.of(
-            "Seedlings that die later are not in this; sow the more for slugs and damping off.");
+            answer.isEmpty()
+                ? "Grow another lot, or sow all of it and call each seedling luck."
+                : "Seedlings that die later are not in this; sow the more for slugs and damping"
+                    + " off.");
     return reckoning("sow", answer, "seeds", says, steps, next, "seed");
   }
 
@@ -92,7 +99,7 @@ public final class HowMany {
     String fruits = Words.count(wanted, "fruit");
     String says =
         answer.isEmpty()
-            ? "No number of flowers in reach gives " + fruits + "."
+            ? none() + "no number of flowers in reach is sure to give " + fruits + "."
             : "Pollinate up to "
                 + Words.count(answer.getAsInt(), "flower")
                 + " for "
@@ -111,11 +118,21 @@ public final class HowMany {
                     + (wanted == 1 ? "1 has" : wanted + " have")
                     + " set."));
     next.add(
+        "The flowers of one vine take or fail together, which is not reckoned in: spread them over"
+            + " vines and days, and count on more.");
+    next.add(
         rate instanceof Rate.Certain
             ? "A take given as a share is taken as certain; given as counts, such as 3 of 20, its"
                 + " own doubt is reckoned in."
             : "No vine carries more than it can; more than its crop bears drops again.");
     return reckoning("pollinate", answer, "flowers", says, steps, next, "flower");
+  }
+
+  /** Begins the sentence where nothing came of what was tried. */
+  private String none() {
+    return rate instanceof Rate.Counted counted && counted.hits() == 0
+        ? "Hardly any comes, for none of " + counted.of() + " did: "
+        : "By that rate ";
   }
 
   private String in() {
@@ -131,7 +148,15 @@ public final class HowMany {
       List<String> next,
       String one) {
     List<String> sources = new ArrayList<>();
-    if (rate instanceof Rate.Counted counted) {
+    if (rate instanceof Rate.Counted none && none.hits() == 0) {
+      double most = 1 - Math.pow(BEYOND, 1.0 / none.of());
+      steps.add(
+          "None of "
+              + none.of()
+              + " still comes with a chance of 5 % where the rate is "
+              + Rate.percent(most)
+              + ", so it is likely less than that, and how much less nothing tells.");
+    } else if (rate instanceof Rate.Counted counted) {
       steps.add(
           "So small a count may have come of a better or a worse rate: it is held as Beta("
               + Quantity.plain(counted.hits() + 0.5)
@@ -198,6 +223,9 @@ public final class HowMany {
   }
 
   private List<Reckoning.Row> rows() {
+    if (rate instanceof Rate.Counted counted && counted.hits() == 0) {
+      return List.of();
+    }
     List<Double> degrees = new ArrayList<>(DEGREES);
     if (!degrees.contains(sure)) {
       degrees.add(sure);

@@ -20,7 +20,13 @@ public final class Keeping {
           + " heterozygosity is left.";
   private static final String CROW =
       "J. F. Crow and M. Kimura 1970, An Introduction to Population Genetics Theory, chapter 7 (from"
-          + " memory): (4·N − 2) ÷ (V + 2), with V = 0 where every plant gives as much seed.";
+          + " memory): (4·N − 2) ÷ (V + 2), V the variance of what the plants give to the next"
+          + " generation, as mothers and as fathers.";
+
+  /** V of fathers at random, where the mothers give as much seed each. */
+  private static final int MOTHERS_ALIKE = 1;
+
+  private static final double HAIR = 1e-9;
 
   private final double rare;
   private final double kept;
@@ -59,10 +65,18 @@ public final class Keeping {
             + " of heterozygosity left after "
             + Words.count(generations, "generation");
     rows.add(new Reckoning.Row(diversity, OptionalInt.of(mixed), "mated at random"));
-    int alike = (int) Math.ceil((size + 1) / 2 - HAIR);
+    int mothers = plants(size, MOTHERS_ALIKE);
+    int both = plants(size, 0);
     rows.add(
         new Reckoning.Row(
-            "the same, with as much seed of each", OptionalInt.of(alike), "no plant over another"));
+            "the same, with as much seed of each",
+            OptionalInt.of(mothers),
+            "fathers as they come, by bees or by chance"));
+    rows.add(
+        new Reckoning.Row(
+            "the same, each as often father too",
+            OptionalInt.of(both),
+            "by hand: pollen of each for as many fruits"));
     int answer =
         population
             .map(p -> (int) Math.round(p.value().toKeep().low()))
@@ -78,16 +92,20 @@ public final class Keeping {
         sure,
         rows,
         List.of(),
-        steps(genes, outbred, size),
+        steps(genes, outbred, size, mothers, both),
         sources,
         List.of(
             "Take seed of as many plants as that, as much of each, and mix it; keep some of every"
-                + " year as a remnant.",
+                + " year as a remnant. Where that is too many, pollinate by hand with pollen of each"
+                + " plant as often as it bears seed.",
             "A line that is being fixed goes through few plants on purpose; this is for one that is"
                 + " to stay as it is."));
   }
 
-  private static final double HAIR = 1e-9;
+  /** N out of Ne. */
+  private static int plants(double size, int variance) {
+    return (int) Math.ceil((size * (variance + 2) + 2) / 4 - HAIR);
+  }
 
   private static OptionalInt halved(OptionalInt genes) {
     return genes.isEmpty() ? genes : OptionalInt.of((genes.getAsInt() + 1) / 2);
@@ -122,7 +140,8 @@ public final class Keeping {
         + " or more.";
   }
 
-  private List<String> steps(OptionalInt genes, OptionalInt outbred, double size) {
+  private List<String> steps(
+      OptionalInt genes, OptionalInt outbred, double size, int mothers, int both) {
     List<String> steps = new ArrayList<>();
     genes.ifPresent(
         g ->
@@ -148,6 +167,13 @@ public final class Keeping {
             + " where Ne, the effective size, is "
             + Quantity.plain(Math.round(size * 10) / 10.0)
             + ".");
+    steps.add(
+        "As much seed of each plant evens out the mothers alone: with fathers at random V is 1, so"
+            + " Ne is (4·N − 2) ÷ 3, and "
+            + Words.count(mothers, "plant")
+            + " will do; where each is a father as often too, V is 0, Ne is (4·N − 2) ÷ 2, and "
+            + both
+            + " will.");
     steps.add(
         "Plants that give unlike amounts of seed count as fewer: 1 ÷ the sum of their squared"
             + " shares.");

@@ -53,7 +53,8 @@ public sealed interface Rate {
 
     @Override
     public OptionalInt needed(int atLeast, double sure) {
-      return Odds.seedsToSow(atLeast, hits, of, sure);
+      // Of none that came the half count of the prior would tell the number, and nothing seen.
+      return hits == 0 ? OptionalInt.empty() : Odds.seedsToSow(atLeast, hits, of, sure);
     }
 
     @Override

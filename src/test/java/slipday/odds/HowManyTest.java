@@ -81,7 +81,7 @@ class HowManyTest {
     Reckoning r = new HowMany(10, rate("0 of 5000"), 0.95).seeds();
     assertThat(r.answer()).isEmpty();
     assertThat(r.says()).contains("as good as dead");
-    assertThat(r.rows()).hasSize(5);
+    assertThat(r.rows()).isEmpty();
   }
 
   @Test
@@ -90,5 +90,18 @@ class HowManyTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new HowMany(1, rate("1 in 2"), 1))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  /** (1 − 0.0582)^50 is 5 %, worked out by hand; no number is told of the prior's half count. */
+  @Test
+  void ofNoneThatCameNoNumberIsSure() {
+    Reckoning seeds = new HowMany(12, rate("0 of 50"), 0.95).seeds();
+    assertThat(seeds.answer()).isEmpty();
+    assertThat(seeds.rows()).isEmpty();
+    assertThat(seeds.says()).startsWith("Hardly any comes, for none of 50 did: no number of seeds");
+    assertThat(told(seeds)).contains("5.82 %").doesNotContain("Beta(");
+    Reckoning flowers = new HowMany(8, rate("0 of 20"), 0.95).flowers();
+    assertThat(flowers.answer()).isEmpty();
+    assertThat(told(flowers)).contains("take or fail together, which is not reckoned in");
   }
 }
