@@ -168,6 +168,15 @@ public final class LotsText {
     if (l.atMost()) {
       cares.add("some was sown without a count, so less may be left.");
     }
+    if (l.plantsWanted() > 0 && l.seedsToSow().isEmpty()) {
+      cares.add(
+          "hardly any of it comes up: no number of seeds is sure to give the plants wanted. Grow"
+              + " another lot, or sow all of it and call each seedling luck.");
+    } else if (l.plantsWanted() > 0 && l.asUsual()) {
+      cares.add(
+          "the seeds to sow are enough if it keeps as usual, and it may come up worse: test some"
+              + " first.");
+    }
     if (l.remnant().filter(r -> r < 0).isPresent()) {
       cares.add("there is too little for the plants wanted.");
     }

@@ -18,12 +18,15 @@ import slipday.measure.Reasoned;
  *
  * @param germination empty where neither its age nor a test tells anything
  * @param growOnBy the season in which its germination is expected to fall under a floor
+ * @param asUsual whether the seeds to sow are enough only if it keeps as usual: since it was tested
+ *     or harvested it may have come down to less than its kind's least
  * @param reckoning by what that was worked out, a sentence each
  * @param facts of the crop that it rests on, with their sources
  */
 public record Outlook(
     Optional<SeedLife.Germination> germination,
     Optional<Integer> growOnBy,
+    boolean asUsual,
     List<String> reckoning,
     List<Reason> facts) {
   /** Where a kind has no least germination for sale. */
@@ -63,6 +66,7 @@ public record Outlook(
       return new Outlook(
           Optional.empty(),
           Optional.empty(),
+          false,
           List.of("Neither its harvest nor a test is told, so nothing can be said of it."),
           List.of());
     }
@@ -95,6 +99,7 @@ public record Outlook(
     return new Outlook(
         Optional.of(start.germination),
         Optional.empty(),
+        false,
         List.of(start.words + ".", "How long such seed keeps is not known, so age is left out."),
         List.of());
   }
@@ -105,6 +110,7 @@ public record Outlook(
     Optional<Reasoned<Double>> least = lot.line().facts().get(CropFacts.LEAST_GERMINATION);
     double floor = least.map(Reasoned::value).orElse(HALF);
     double until = start.year + Math.floor(SeedLife.yearsUntil(floor, start.germination, life));
+    SeedLife.Germination now = SeedLife.after(start.germination, years, life);
     List<String> reckoning = new ArrayList<>();
     reckoning.add(
         start.words
@@ -117,12 +123,15 @@ public record Outlook(
     reckoning.add(
         String.format(
             Locale.ROOT,
-            "It is best grown on before it falls under %.0f %%%s.",
+            now.usual() < floor
+                ? "It is past the time to be grown on, under %.0f %%%s: if it is to be kept, now."
+                : "It is best grown on before it falls under %.0f %%%s.",
             100 * floor,
             least.isPresent() ? ", the least its kind may be sold at" : ""));
     return new Outlook(
-        Optional.of(SeedLife.after(start.germination, years, life)),
+        Optional.of(now),
         Optional.of((int) Math.min(LAST_YEAR, until)),
+        years > 0 && now.low() < floor,
         reckoning,
         Stream.concat(Stream.of(keeps), least.stream()).map(Reasoned::reason).toList());
   }

@@ -1,6 +1,7 @@
 package slipday.seed;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import slipday.garden.CropFacts;
 import slipday.garden.Lot;
 import slipday.genetics.Odds;
@@ -11,25 +12,36 @@ public final class SeedsToSow {
   /** In 19 of 20 cases. */
   public static final double SURE = 0.95;
 
+  /** Where a plant takes more seeds than these, the seed is as good as dead. */
+  public static final int HARDLY_ANY = 200;
+
   private SeedsToSow() {}
 
   /**
    * With the lot's own test and its uncertainty; else at its kind's least germination for sale;
    * else as if every seed came up.
    *
-   * @return {@link Odds#MOST} where no number of seeds is enough
+   * @return {@link Odds#MOST} where no number of seeds is enough, or hardly any comes up: then the
+   *     figure would tell of the prior more than of the seed
    */
   public static int of(Lot lot, int plants) {
     Optional<Lot.GerminationTest> test = lot.tested().map(Reasoned::value);
     if (test.isPresent()) {
       int seedlings = test.get().seedlings();
-      return Odds.seedsToSow(plants, seedlings, test.get().of(), SURE).orElse(Odds.MOST);
+      return orHardlyAny(Odds.seedsToSow(plants, seedlings, test.get().of(), SURE), plants);
     }
     return lot.line()
         .facts()
         .get(CropFacts.LEAST_GERMINATION)
         .map(least -> Odds.seedsToSow(plants, least.value(), SURE).orElse(Odds.MOST))
         .orElse(plants);
+  }
+
+  private static int orHardlyAny(OptionalInt seeds, int plants) {
+    return seeds.stream()
+        .filter(n -> n <= (long) HARDLY_ANY * plants)
+        .findFirst()
+        .orElse(Odds.MOST);
   }
 
   /**
@@ -39,7 +51,7 @@ public final class SeedsToSow {
     int fresh = of(lot, plants);
     return outlook
         .germination()
-        .map(g -> Odds.seedsToSow(plants, g.usual(), SURE).orElse(Odds.MOST))
+        .map(g -> orHardlyAny(Odds.seedsToSow(plants, g.usual(), SURE), plants))
         .map(aged -> Math.max(fresh, aged))
         .orElse(fresh);
   }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slipday.descent.Pedigrees;
 import slipday.garden.Garden;
+import slipday.genetics.Odds;
 import slipday.genetics.SeedLife;
 
 class SeedBoxTest {
@@ -193,5 +194,38 @@ class SeedBoxTest {
     assertThat(young.parents()).containsExactly("old plant 3 selfed (tag 3A, 2026-07-01)");
     assertThat(young.generation()).contains("S1");
     assertThat(young.cross()).contains("p");
+  }
+
+  /** None of fifty: any number would tell of the prior's half count and not of the seed. */
+  @Test
+  void ofDeadSeedNoNumberIsSure() {
+    String dead = "lot dead\n  of p\n  seeds 50\n  harvested 2026\n  tested 0 of 50 in 2027\n";
+    SeedLot seed = lot(garden(dead), "dead", OptionalInt.of(12));
+    assertThat(seed.toSow()).isEqualTo(Odds.MOST);
+    assertThat(seed.remnant()).isEmpty();
+    assertThat(seed.outlook().asUsual()).isFalse();
+    assertThat(seed.outlook().reckoning().get(1)).startsWith("It is past the time to be grown on");
+  }
+
+  /** The seeds to sow of what nobody tested for years rest on its keeping as usual. */
+  @Test
+  void oldSeedIsEnoughOnlyIfItKeepsAsUsual() {
+    String more = "lot older\n  of p\n  harvested 2022\n";
+    assertThat(lot(garden(more), "older", OptionalInt.of(8)).outlook().asUsual()).isTrue();
+    String tested = more + "  tested 44 of 50 in 2027\n";
+    assertThat(lot(garden(tested), "older", OptionalInt.of(8)).outlook().asUsual()).isFalse();
+    String fresh = "lot fresh\n  of p\n  harvested 2027\n";
+    assertThat(lot(garden(fresh), "fresh", OptionalInt.of(8)).outlook().asUsual()).isFalse();
+  }
+
+  @Test
+  void plantsOfSeedsAreTheOtherWayRound() {
+    SeedLot old = lot(garden(""), "old", OptionalInt.of(8));
+    for (int seeds = 0; seeds < 30; seeds++) {
+      int plants = SeedsToSow.plants(old.lot(), seeds, 100, old.outlook());
+      assertThat(SeedsToSow.of(old.lot(), plants, old.outlook())).isLessThanOrEqualTo(seeds);
+      assertThat(SeedsToSow.of(old.lot(), plants + 1, old.outlook())).isGreaterThan(seeds);
+    }
+    assertThat(SeedsToSow.plants(old.lot(), 90, 5, old.outlook())).isEqualTo(5);
   }
 }

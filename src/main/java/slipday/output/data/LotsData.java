@@ -25,6 +25,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
    * @param growOnBy the season, by its first year, before which it is best grown on
    * @param plantsWanted of plantings not yet sown, or as asked for
    * @param seedsToSow for these; null where no number is enough
+   * @param asUsual whether those are enough only if it keeps as usual, which nobody tested
    * @param remnant left after that; negative where it is too few
    * @param bitterParent what tasted bitter of those that it comes of, so that it is to be destroyed
    * @param isolated what kept all other pollen from the open flowers it is of; null where nothing
@@ -52,6 +53,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
       Optional<Integer> growOnBy,
       int plantsWanted,
       Optional<Integer> seedsToSow,
+      boolean asUsual,
       Optional<Integer> remnant,
       Optional<Integer> keepBack,
       String identity,
@@ -81,6 +83,7 @@ public record LotsData(Head slipday, String plan, SeasonData season, List<LotDat
           s.outlook().growOnBy(),
           s.wanted(),
           s.toSow() < Odds.MOST ? Optional.of(s.toSow()) : Optional.empty(),
+          s.outlook().asUsual(),
           s.remnant(),
           lot.keepBack().map(Reasoned::value),
           Ids.of(lot.identity()),

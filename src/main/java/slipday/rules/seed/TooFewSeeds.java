@@ -12,12 +12,10 @@ import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
 import slipday.season.Season;
+import slipday.seed.SeedsToSow;
 
 /** Fewer seeds are sown, or are in hand, than the plants wanted need. */
 public final class TooFewSeeds implements Rule {
-  /** Where a plant takes more seeds than these, the seed is as good as dead. */
-  private static final int HARDLY_ANY = 200;
-
   @Override
   public String id() {
     return "too-few-seeds";
@@ -105,7 +103,7 @@ public final class TooFewSeeds implements Rule {
     if (wanted <= there) {
       return;
     }
-    boolean dead = wanted > HARDLY_ANY * plants;
+    boolean dead = wanted > SeedsToSow.HARDLY_ANY * plants;
     Reporter.Report report =
         reporter.report(
             plants > left,

@@ -81,10 +81,14 @@ final class SowingChores {
     if (planting.seedsToSow().isPresent()) {
       return Optional.of(Words.count(planting.seedsToSow().get().value(), "seed") + wanted + ".");
     }
-    int seeds = SeedsToSow.of(planting.lot(), plants, Outlook.of(planting.lot(), year));
+    Outlook outlook = Outlook.of(planting.lot(), year);
+    int seeds = SeedsToSow.of(planting.lot(), plants, outlook);
     return Optional.of(
         seeds < Odds.MOST
-            ? Words.count(seeds, "seed") + wanted + ": enough in 19 of 20 cases."
+            ? Words.count(seeds, "seed")
+                + wanted
+                + ": enough in 19 of 20 cases"
+                + (outlook.asUsual() ? ", if it has kept as usual." : ".")
             : "All the seed there is, and other seed beside it" + wanted + ": little comes up.");
   }
 
