@@ -13,10 +13,12 @@ import slipday.garden.record.Fact;
 /** What a descent rests on that nobody recorded; each kind is told once, with all it concerns. */
 final class Assumptions {
   private final Set<String> founders = new LinkedHashSet<>();
+  private boolean several;
   private final Map<String, Set<String>> named = new LinkedHashMap<>();
 
-  /** A founder; lines and lots that nobody says are akin. */
+  /** A founder; lines, lots and plants of one lot that nobody says are akin. */
   void founder(String name) {
+    several |= !founders.isEmpty();
     founders.add(name);
   }
 
@@ -113,7 +115,7 @@ final class Assumptions {
 
   List<String> sentences() {
     List<String> all = new ArrayList<>();
-    if (founders.size() > 1) {
+    if (several) {
       all.add("Founders are taken as not related to one another: " + listed(founders) + ".");
     }
     named.forEach((sentence, names) -> all.add(told(sentence, names)));

@@ -186,7 +186,11 @@ public final class Births {
   private Optional<Generation> crossed(Fruit fruit, Generation mother) {
     Generation father = known(fruit.pollenParent().stand().lot());
     if (fruit.mating() == slipday.garden.record.Mating.CROSS) {
-      return made(new Mating.Crossing(true), mother, father).value();
+      // An F1 or a backcross by a line it comes from is a backcross, whatever it is called.
+      return recurrent(fruit)
+          .filter(side -> isFirst(side == Purdy.Side.SEED_PARENT ? father : mother))
+          .flatMap(side -> made(new Mating.Backcrossing(side), mother, father).value())
+          .or(() -> made(new Mating.Crossing(true), mother, father).value());
     }
     Purdy.Side recurrent = recurrent(fruit).orElse(Purdy.Side.POLLEN_PARENT);
     Purdy.Side other =
@@ -194,6 +198,14 @@ public final class Births {
     return made(new Mating.Backcrossing(recurrent), mother, father)
         .value()
         .or(() -> made(new Mating.Backcrossing(other), mother, father).value());
+  }
+
+  /** Whether it is of a cross itself and was not selfed since. */
+  private static boolean isFirst(Generation generation) {
+    return generation instanceof PlainGeneration.Backcross back
+        ? back.filial() == 1 && back.sib() == 0
+        : generation.equals(
+            new PlainGeneration.Filial(1, 0, PlainGeneration.Origin.INBRED_PARENTS));
   }
 
   /**

@@ -5,8 +5,8 @@ import java.util.Optional;
 /**
  * Who was crossed with whom, as one line of text: seed parent first, {@code /} the first cross,
  * {@code //} the second, {@code /3/} the third and so on, the highest the latest. A parent crossed
- * to again and again is written once, with a star and its doses: {@code A/B*3} is {@code
- * A/B//B/3/B}, the second backcross to B.
+ * to again and again is written once, with a star and its doses on the side of the cross: {@code
+ * A/3*B} is {@code A/B//B/3/B}, the second backcross to B, and {@code B*3/A} is {@code B/3/B//B/A}.
  *
  * <p>L. H. Purdy, W. Q. Loegering, C. F. Konzak, C. J. Peterson and R. E. Allan 1968, A proposed
  * standard method for illustrating pedigrees of small grain varieties, Crop Science 8:405 (from

@@ -74,7 +74,8 @@ final class PurdyText {
     Matcher before = DOSES_BEFORE.matcher(name);
     return before.matches()
         ? dosed(before.group(2).strip(), before.group(1), Purdy.Side.SEED_PARENT)
-        : Answer.refused("In `" + name + "` the star stands between a name and its doses: `B*3`.");
+        : Answer.refused(
+            "In `" + name + "` the star stands between a name and its doses: `A/3*B`.");
   }
 
   private static Answer<Written> dosed(String name, String doses, Purdy.Side toward) {
@@ -165,29 +166,19 @@ final class PurdyText {
   }
 
   static String print(Purdy made) {
-    return print(made, true);
-  }
-
-  /**
-   * @param last whether nothing follows: doses after the last name can't be misread
-   */
-  private static String print(Purdy made, boolean last) {
     if (made instanceof Purdy.Parent parent) {
       return parent.name();
     }
     if (made instanceof Purdy.Cross cross) {
-      return print(cross.seedParent(), false)
-          + bar(made.order())
-          + print(cross.pollenParent(), last);
+      return print(cross.seedParent()) + bar(made.order()) + print(cross.pollenParent());
     }
     Purdy.Backcross back = (Purdy.Backcross) made;
     String name = back.recurrent().name();
     String bar = bar(made.order());
     if (back.side() == Purdy.Side.SEED_PARENT) {
-      return name + "*" + back.doses() + bar + print(back.donor(), last);
+      return name + "*" + back.doses() + bar + print(back.donor());
     }
-    String donor = print(back.donor(), false);
-    return donor + bar + (last ? name + "*" + back.doses() : back.doses() + "*" + name);
+    return print(back.donor()) + bar + back.doses() + "*" + name;
   }
 
   private static String bar(int order) {

@@ -198,7 +198,7 @@ class LineageTest {
     assertThat(inbreeding(garden, "bc1")).isCloseTo(0.5, within(HAIR));
     assertThat(inbreeding(garden, "bc2")).isCloseTo(0.75, within(HAIR));
     Lineage lineage = lineage(garden, "bc2");
-    assertThat(lineage.notation().map(Purdy::print)).contains("q/p*3");
+    assertThat(lineage.notation().map(Purdy::print)).contains("q/3*p");
     assertThat(lineage.subject().generation()).contains("BC2F1, recurrent pollen parent");
     assertThat(lineage.heterozygosity()).isCloseTo(0.25, within(HAIR));
   }
@@ -207,7 +207,7 @@ class LineageTest {
   @ParameterizedTest
   @CsvSource({
     "F4, 0.875, 0.875, mix-1/mix-2",
-    "BC1F2, 0.75, 0.75, mix-1/mix-2*2",
+    "BC1F2, 0.75, 0.75, mix-1/2*mix-2",
     "S2, 0.75, 0.75, other",
     "inbred, 1, 1, other",
     "OP3, 0, 0, other"
@@ -277,5 +277,38 @@ class LineageTest {
     assertThat(new Subjects(garden).find("3A of 2019")).isEmpty();
     assertThat(new Subjects(garden).find("p-0 plant 0 of 2020")).isEmpty();
     assertThat(new Subjects(garden).help("p-1")).isEqualTo("Did you mean `p-0`?");
+  }
+
+  /** Crossed with a parent of its own cross it is a backcross, whatever the record calls it. */
+  @Test
+  void aCrossWithItsParentIsABackcross() {
+    String crossed = "2021-07-01 crossed f1 plant 1 by %s plant 4, tag A";
+    List<String> record =
+        List.of(
+            "2020-06-29 emasculated p-0 plant 1",
+            "2020-07-01 crossed p-0 plant 1 by q-0 plant 1, tag A",
+            "2020-09-01 saved A, 50 seeds, into f1, of mix",
+            "2021-09-01 saved A of 2021, 50 seeds, into next, of mix");
+    for (String with : List.of("p-0", "q-0")) {
+      List<String> all = new java.util.ArrayList<>(record);
+      all.add(3, String.format(crossed, with));
+      Garden garden = Pedigrees.garden(INBRED_FOUNDERS, all.toArray(String[]::new));
+      assertThat(lineage(garden, "next").subject().generation())
+          .contains("BC1F1, recurrent pollen parent");
+    }
+  }
+
+  @Test
+  void plantsOfOneFounderLotAreSaidToBeTakenAsUnrelated() {
+    Garden garden =
+        Pedigrees.garden(
+            OPEN_FOUNDERS,
+            "2020-07-01 sibbed p-0 plant 1 by plant 2, tag A",
+            "2020-09-01 saved A, 50 seeds, into p-1",
+            "2020-07-02 selfed p-0 plant 3, tag B",
+            "2020-09-02 saved B, 50 seeds, into p-2");
+    String sentence = "Founders are taken as not related to one another: plants of `p-0`.";
+    assertThat(lineage(garden, "p-1").assumed()).contains(sentence);
+    assertThat(lineage(garden, "p-2").assumed()).doesNotContain(sentence);
   }
 }

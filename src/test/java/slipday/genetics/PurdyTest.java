@@ -38,7 +38,8 @@ class PurdyTest {
   /** The star counts doses of the recurrent parent: n of BCn is doses − 1. */
   @Test
   void dosesAndBackcrosses() {
-    Purdy second = read("A/B*3");
+    Purdy second = read("A/3*B");
+    assertThat(read("A/B*3")).isEqualTo(second);
     assertThat(second).isEqualTo(new Backcross(A, B, 3, Side.POLLEN_PARENT));
     assertThat(((Backcross) second).backcrosses()).isEqualTo(2);
     assertThat(second.inFull()).isEqualTo(read("A/B//B///B"));
@@ -51,16 +52,16 @@ class PurdyTest {
     Purdy f1 = Purdy.cross(A, B);
     assertThat(f1.print()).isEqualTo("A/B");
     Purdy first = Purdy.cross(f1, B);
-    assertThat(first.print()).isEqualTo("A/B*2");
-    assertThat(Purdy.cross(first, B).print()).isEqualTo("A/B*3");
+    assertThat(first.print()).isEqualTo("A/2*B");
+    assertThat(Purdy.cross(first, B).print()).isEqualTo("A/3*B");
     assertThat(Purdy.cross(A, f1).print()).isEqualTo("A*2/B");
     assertThat(Purdy.cross(B, f1).print()).isEqualTo("B//A/B");
-    assertThat(Purdy.cross(B, first).print()).isEqualTo("B//A/B*2");
+    assertThat(Purdy.cross(B, first).print()).isEqualTo("B//A/2*B");
   }
 
   /** Inside a longer line the doses stand on the side of the cross that was repeated. */
   @ParameterizedTest
-  @CsvSource({"A/3*B//C, A/3*B//C", "C//B*3/A, C//B*3/A", "3*B/A, B*3/A", "A/3*B, A/B*3"})
+  @CsvSource({"A/3*B//C, A/3*B//C", "C//B*3/A, C//B*3/A", "3*B/A, B*3/A", "A/B*3, A/3*B"})
   void starsInALongerLine(String written, String printed) {
     assertThat(read(written).print()).isEqualTo(printed);
   }
