@@ -187,10 +187,12 @@ final class CandidateFinder {
 
   private static Optional<String> untold(TraitValues values) {
     String untold =
-        values.inheritance().main().stream()
-            .flatMap(l -> l.values().corrections().stream())
-            .filter(c -> !c.told() && !c.factor().equals(Correction.LINE.words()))
-            .map(BreedingValues.Correction::factor)
+        Stream.concat(
+                values.model().untold().stream().map(Correction::words),
+                values.inheritance().main().stream()
+                    .flatMap(l -> l.values().corrections().stream())
+                    .filter(c -> !c.told() && !c.factor().equals(Correction.LINE.words()))
+                    .map(BreedingValues.Correction::factor))
             .distinct()
             .collect(Collectors.joining(", "));
     return Optional.of(untold).filter(u -> !u.isEmpty());
@@ -240,6 +242,9 @@ final class CandidateFinder {
         traits.stream().anyMatch(t -> t.model().corrected().contains(Correction.LOAD));
     if (corrected) {
       return "Fruit load is corrected for: figures are as if every plant bore as many fruits.";
+    }
+    if (traits.stream().anyMatch(t -> t.model().untold().contains(Correction.LOAD))) {
+      return "Fruit load is not corrected for: it differs between generations only.";
     }
     return aims.isAimedAt(Trait.FRUITS)
         ? "Fruits per plant are chosen for, so other figures are not corrected for fruit load."

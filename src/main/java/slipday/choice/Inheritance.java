@@ -74,7 +74,7 @@ record Inheritance(Source source, List<Level> levels, List<String> says) {
     }
     Answer<Heritability> known =
         model.spread() > 0
-            ? model.stated(share, stated.fruits(), base.get())
+            ? model.stated(share, stated.fruits().orElse(1), base.get())
             : Answer.refused("The plants measured are all of one genotype.");
     known.refusal().ifPresent(says::add);
     return Optional.of(
@@ -99,6 +99,13 @@ record Inheritance(Source source, List<Level> levels, List<String> says) {
             stated.among().print(),
             h.ofFruit(),
             trait.trait().isOfPlant() ? "plant" : "fruit"));
+    boolean ofMeans = stated.unit() == Goal.Unit.PLANT && !trait.trait().isOfPlant();
+    if (ofMeans && stated.fruits().isEmpty()) {
+      says.add(
+          "Of how many fruits a plant's mean was is not said, so one is taken; of more the"
+              + " heritability of one fruit is less. Write `of plant means of 3 fruits`, with their"
+              + " number.");
+    }
     if (stated.unit() == Goal.Unit.PLOT) {
       says.add(
           String.format(

@@ -188,8 +188,12 @@ final class ProgressFinder {
 
   private List<String> notes(List<Progress.Trend> trends) {
     List<String> notes = new ArrayList<>();
+    boolean aimed = trends.stream().anyMatch(t -> t.aim().isPresent());
     boolean untold =
-        trends.stream().flatMap(t -> t.steps().stream()).anyMatch(Comparison::isUntold);
+        trends.stream()
+            .filter(t -> !aimed || t.aim().isPresent())
+            .flatMap(t -> t.steps().stream())
+            .anyMatch(Comparison::isUntold);
     if (untold) {
       notes.add(
           "Beside the next generation grow a few plants of an older one from remnant seed, or of a"

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import slipday.descent.Relatives;
 import slipday.garden.record.Grounds;
 import slipday.garden.record.Plants;
+import slipday.genetics.Generation;
 import slipday.genetics.mixed.BreedingModel;
 import slipday.genetics.mixed.Measurement;
 
@@ -33,16 +34,19 @@ final class TraitModel {
   private final BreedingModel model;
   private final Set<Correction> corrected;
   private final Set<Correction> givenUp;
+  private final Set<Correction> untold;
 
   private TraitModel(
       List<Observed> observed,
       BreedingModel model,
       Set<Correction> corrected,
-      Set<Correction> givenUp) {
+      Set<Correction> givenUp,
+      Set<Correction> untold) {
     this.observed = observed;
     this.model = model;
     this.corrected = corrected;
     this.givenUp = givenUp;
+    this.untold = untold;
   }
 
   /**
@@ -65,7 +69,7 @@ final class TraitModel {
         if (corrected.contains(Correction.BED)) {
           corrected.remove(Correction.SEASON);
         }
-        return new TraitModel(observed, model, corrected, wanted);
+        return new TraitModel(observed, model, corrected, wanted, maker.untold());
       }
       left.remove(left.size() - 1);
     }
@@ -92,6 +96,11 @@ final class TraitModel {
     return givenUp;
   }
 
+  /** Corrections left out since the generations differ in them as well, and by them alone. */
+  Set<Correction> untold() {
+    return untold;
+  }
+
   /** Puts figures and their circumstances together. */
   private static final class Maker {
     private final List<Observed> observed;
@@ -115,11 +124,37 @@ final class TraitModel {
       for (Correction each : Correction.values()) {
         long kinds = measurements(List.of(each)).stream().map(m -> of(m, each)).distinct().count();
         boolean there = each != Correction.BED || !severalBeds.isEmpty();
-        if (there && kinds > 1 && (each != Correction.INBREEDING || isApartFromFamilies())) {
+        boolean apart =
+            each == Correction.INBREEDING ? isApartFromFamilies() : !untold().contains(each);
+        if (there && kinds > 1 && apart) {
           varying.add(each);
         }
       }
       return varying;
+    }
+
+    /** What varies, and yet in no generation of a line: that can't be told from the generations. */
+    Set<Correction> untold() {
+      Set<Correction> untold = EnumSet.noneOf(Correction.class);
+      for (Correction each : List.of(Correction.MARKED, Correction.LOAD)) {
+        List<Measurement> all = measurements(List.of(each));
+        Map<String, Set<String>> within = new HashMap<>();
+        Set<String> among = new HashSet<>();
+        for (int i = 0; i < all.size(); i++) {
+          Plants plant = observed.get(i).plant();
+          String generation =
+              plant.stand().lot().line().name()
+                  + " "
+                  + relatives.generation(plant).map(Generation::print).orElse("unknown");
+          String level = of(all.get(i), each);
+          within.computeIfAbsent(generation, g -> new HashSet<>()).add(level);
+          among.add(level);
+        }
+        if (among.size() > 1 && within.values().stream().allMatch(w -> w.size() == 1)) {
+          untold.add(each);
+        }
+      }
+      return untold;
     }
 
     /** Whether in some line families are more than degrees of inbreeding, so that both show. */

@@ -56,7 +56,7 @@ public record Goal(
    *
    * @param share above 0 and below 1
    * @param plants how many a plot's mean is of; empty where nobody says
-   * @param fruits how many a plant's mean is of
+   * @param fruits how many a plant's mean is of; empty where nobody says
    * @param among the generation it was found in
    */
   public record Inheritance(
@@ -64,7 +64,7 @@ public record Goal(
       double share,
       Unit unit,
       Optional<Integer> plants,
-      int fruits,
+      Optional<Integer> fruits,
       Generation among,
       Span span) {}
 

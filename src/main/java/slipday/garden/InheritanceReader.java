@@ -79,7 +79,7 @@ final class InheritanceReader {
                     share,
                     unit(bound.choice("unit")),
                     bound.has("plants") ? Optional.of(bound.count("plants")) : Optional.empty(),
-                    bound.has("fruits") ? bound.count("fruits") : 1,
+                    bound.has("fruits") ? Optional.of(bound.count("fruits")) : Optional.empty(),
                     g,
                     clause.span()));
   }

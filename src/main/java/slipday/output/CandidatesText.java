@@ -246,9 +246,11 @@ public final class CandidatesText {
   }
 
   private static String effect(Candidates.Effect e, Trait trait) {
-    String amount = (e.estimate() < 0 ? "" : "+") + trait.number(e.estimate());
+    boolean inbreeding = e.of().equals(Correction.INBREEDING.words());
+    double told = inbreeding ? e.estimate() / 10 : e.estimate();
+    String amount = (told < 0 ? "" : "+") + trait.number(told);
     if (e.level().isEmpty()) {
-      return amount + " each";
+      return amount + (inbreeding ? " for each tenth of F" : " each");
     }
     return e.level() + " " + amount + (e.beside().isEmpty() ? "" : " beside " + e.beside());
   }

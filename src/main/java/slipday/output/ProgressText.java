@@ -132,9 +132,10 @@ public final class ProgressText {
                     String.format(
                         Locale.ROOT,
                         " Of what the parents had more, that is %.2f: the realised heritability,"
-                            + " standard error %.2f.",
+                            + " standard error %.2f%s.",
                         r.value(),
-                        r.error()));
+                        r.error(),
+                        r.value() < 0 ? "; below 0 means that none was shown" : ""));
     return what
         + signed(gain.value(), trait)
         + unit

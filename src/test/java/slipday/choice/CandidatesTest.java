@@ -351,4 +351,46 @@ class CandidatesTest {
         .isEqualTo(
             first.candidates().stream().map(c -> c.name() + c.index() + c.figures()).toList());
   }
+
+  /**
+   * Every fruit of the F3 marked, every one of the F2 for the kitchen: which it is nothing tells.
+   */
+  @Test
+  void markedOrKitchenIsNotCorrectedForWhereItIsTheGeneration() {
+    List<String> record = plants(12, 10, 11, 9, 13, 12.4);
+    String older =
+        "lot gold-f2\n  of gold\n  generation F2\n"
+            + "grow gold-f2 as early\n  in south\n  plants 6, 20 cm apart\n";
+    for (int plant = 1; plant <= 6; plant++) {
+      record.add(
+          "2026-09-03 picked early plant " + plant + ", 1.4 kg, " + (9 + plant / 5.0) + " brix");
+    }
+    Candidates.Study apart = study(Gardens.candidates(GOAL + older, record), "sweetness");
+    assertThat(apart.corrected()).doesNotContain(Correction.MARKED, Correction.LOAD);
+    assertThat(apart.says())
+        .anyMatch(s -> s.startsWith("What is due to marked or kitchen") && s.contains("can't be"));
+    for (int plant = 1; plant <= 6; plant++) {
+      record.add(
+          "2026-09-04 picked gold-f3 plant " + plant + ", 1.4 kg, 1" + plant % 3 + ".5 brix");
+    }
+    Candidates.Study both = study(Gardens.candidates(GOAL + older, record), "sweetness");
+    assertThat(both.corrected()).contains(Correction.MARKED);
+    assertThat(both.says()).noneMatch(s -> s.startsWith("What is due to marked or kitchen"));
+  }
+
+  @Test
+  void aMeanOfUnsaidFruitsIsSaidToBeTakenAsOfOne() {
+    String stated = GOAL + "  heritability sweetness 0.4 of plant means%s, in moschata, F2\n";
+    assertThat(
+            study(Gardens.candidates(String.format(stated, ""), plants(12, 10, 11, 9)), "sweetness")
+                .says())
+        .anyMatch(s -> s.startsWith("Of how many fruits a plant's mean was is not said"));
+    assertThat(
+            study(
+                    Gardens.candidates(
+                        String.format(stated, " of 1 fruits"), plants(12, 10, 11, 9)),
+                    "sweetness")
+                .says())
+        .noneMatch(s -> s.startsWith("Of how many fruits"));
+  }
 }

@@ -134,4 +134,24 @@ class ProgressTest {
     record.clear();
     return progress("");
   }
+
+  /** A trait nobody aims at, measured on no check, is no reason to advise one. */
+  @Test
+  void noCheckIsAdvisedWhereTheGainAimedAtIsTold() {
+    chosenIn2025();
+    record.add("2025-05-12 sowed grey-1 as old-grey, 8 seeds");
+    measured(2025, "old-grey", 7, 8, 7, 8, 7, 8, 7, 8);
+    measured(2026, "grey-1", 8, 9, 8, 9, 8, 9, 8, 9);
+    measured(2026, "new-gold", 9, 8, 9.4, 9.2, 8.6, 9.8);
+    for (String plant : List.of("2025-09-01 picked old-gold", "2026-09-01 picked new-gold")) {
+      record.add(plant + " plant 1, 1.2 kg");
+      record.add(plant + " plant 2, 1.4 kg");
+    }
+    Progress found = progress("grow grey-1\n  in south\n  plants 9, 60 cm apart\n");
+    assertThat(step(found).gain()).isPresent();
+    assertThat(found.traits()).hasSizeGreaterThan(1);
+    assertThat(found.notes()).noneMatch(n -> n.startsWith("Beside the next generation"));
+    double realised = step(found).realised().orElseThrow().value();
+    assertThat(realised).isNegative();
+  }
 }

@@ -210,7 +210,9 @@ public record ChooseData(
   private static PartData part(Chosen.Part p, int plants) {
     Candidate.SeedFruit fruit = p.fruit();
     List<String> against = new java.util.ArrayList<>(p.plant().speaksAgainst());
-    against.addAll(fruit.speaksAgainst());
+    fruit.speaksAgainst().stream()
+        .filter(f -> against.stream().noneMatch(a -> a.startsWith(f + " (") && a.contains(p.tag())))
+        .forEach(against::add);
     return new PartData(
         p.tag(),
         p.plant().name(),
