@@ -1,9 +1,12 @@
 package slipday.output.report;
 
+import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
+import java.util.Map;
+import org.apache.commons.lang3.StringUtils;
 
 /** QR codes by ISO/IEC 18004, drawn. A quarter of one may be lost and it is still read. */
 final class QrCode {
@@ -49,10 +52,17 @@ final class QrCode {
     return svg.close();
   }
 
-  /** Level Q mends 25 %. */
+  /**
+   * Level Q mends 25 %. Letters beyond ASCII are written in UTF-8, and the code says so: the set
+   * that holds where none is named has those of Western Europe alone.
+   */
   private static ByteMatrix modules(String text) {
+    Map<EncodeHintType, ?> hints =
+        StringUtils.isAsciiPrintable(text)
+            ? Map.of()
+            : Map.of(EncodeHintType.CHARACTER_SET, "UTF-8");
     try {
-      return Encoder.encode(text, ErrorCorrectionLevel.Q).getMatrix();
+      return Encoder.encode(text, ErrorCorrectionLevel.Q, hints).getMatrix();
     } catch (WriterException e) {
       throw new IllegalArgumentException("`" + text + "` is too long for a QR code", e);
     }
