@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import slipday.app.Checked;
 import slipday.garden.Garden;
 import slipday.output.Json;
+import slipday.output.Lines;
 import slipday.output.Tables;
 import slipday.output.data.LabelsData;
 import slipday.output.report.LabelPage;
@@ -86,7 +87,23 @@ final class LabelsCommand {
               case CSV -> Tables.of(data);
               default -> LabelPage.html(data, sheet, used);
             });
+    if (form == Form.HTML) {
+      tellTooLong(LabelPage.tooLong(data, sheet));
+    }
     return plan.tellErrors(checked);
+  }
+
+  private void tellTooLong(List<String> names) {
+    if (!names.isEmpty()) {
+      streams
+          .err()
+          .print(
+              "Name and caution may not have room on the "
+                  + (names.size() == 1 ? "label" : "labels")
+                  + " of `"
+                  + Lines.clean(String.join("`, `", names))
+                  + "`: take larger labels, or write on them by hand what is cut off.\n");
+    }
   }
 
   /** Fruit and seed, unless only one of them is asked for. */

@@ -26,6 +26,24 @@ class LabelsInBrowserTest {
   /** When the recorded year is over. */
   private static final Map<String, String> DECEMBER = Map.of("SOURCE_DATE_EPOCH", "1830000000");
 
+  private static final String BITTER =
+      """
+      season 2026
+      site hill
+        place 44.21 N, 72.58 W
+        time zone America/New_York
+        last frost 18 May, 1 in 10 after 30 May
+        first frost 27 September, 1 in 10 before 14 September
+      line squash "Found by the fence beside the old barn after the long wet summer, striped, and grown again"
+        is a acorn-squash
+        purpose to keep
+      lot squash-from-the-fence-by-the-barn-x
+        of squash
+        seeds 40
+        harvested 2024
+        identity unknown
+      """;
+
   @TempDir static Path folder;
   private static Browser browser;
 
@@ -96,6 +114,31 @@ class LabelsInBrowserTest {
             """);
     browser.command("Emulation.setEmulatedMedia", Map.of("media", ""));
     assertThat(cut).isEmpty();
+  }
+
+  /** With the longest of names and titles, as far as name and caution are said to have room. */
+  @ParameterizedTest
+  @CsvSource({
+    "--sheet a4-21, true",
+    "--sheet a4-65, true",
+    "--sheet letter-30, true",
+    "--sheet a4-cut --size 30x15, false"
+  })
+  void aCautionIsNeverCutOffUnsaid(String sheet, boolean whole) throws IOException {
+    Path plan = Files.writeString(folder.resolve("bitter.season"), BITTER);
+    Run run = labels(plan.toString(), sheet);
+    assertThat(run.err().isEmpty()).as(run.err()).isEqualTo(whole);
+    browser.open(Files.writeString(folder.resolve("labels.html"), run.out()));
+    browser.command("Emulation.setEmulatedMedia", Map.of("media", "print"));
+    JsonNode cut =
+        browser.run(
+            """
+            return Array.from(document.querySelectorAll('.caution')).map(e =>
+              e.getBoundingClientRect().bottom > e.parentNode.getBoundingClientRect().bottom + 1)
+            """);
+    browser.command("Emulation.setEmulatedMedia", Map.of("media", ""));
+    assertThat(cut).hasSize(1);
+    assertThat(cut.get(0).asBoolean() && whole).as("cut off").isFalse();
   }
 
   /** What the labels say as they are printed, at 384 dots an inch, one by one. */

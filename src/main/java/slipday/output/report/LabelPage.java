@@ -29,6 +29,8 @@ public final class LabelPage {
    * @param kind for the style; {@code used} for a place left blank
    * @param fit how small its words have to be for all of them to have room
    * @param check the check character; empty where there is none
+   * @param caution what may hurt someone; empty where nothing does
+   * @param title of the line, as much of it as has room
    * @param lines what stands on it, most telling first
    * @param fields what is to be filled in by hand
    */
@@ -37,10 +39,10 @@ public final class LabelPage {
       String fit,
       String name,
       String check,
+      String caution,
       String title,
       List<String> lines,
       List<String> fields,
-      String caution,
       Raw code) {}
 
   /**
@@ -74,7 +76,7 @@ public final class LabelPage {
   private static List<SheetView> sheets(List<LabelData> labels, LabelSheet sheet, int used) {
     List<LabelView> all = new ArrayList<>();
     for (int i = 0; i < used; i++) {
-      all.add(new LabelView("used", "", "", "", "", List.of(), List.of(), "", new Raw("")));
+      all.add(new LabelView("used", "", "", "", "", "", List.of(), List.of(), new Raw("")));
     }
     labels.forEach(label -> all.add(view(label, sheet)));
     List<SheetView> sheets = new ArrayList<>();
@@ -84,12 +86,57 @@ public final class LabelPage {
     return sheets;
   }
 
+  /** The labels whose name and caution may not have room on such a sheet, by what they say. */
+  public static List<String> tooLong(LabelsData data, LabelSheet sheet) {
+    return data.labels().stream()
+        .filter(label -> !LabelFit.of(sheet, content(label)).whole())
+        .map(LabelData::name)
+        .toList();
+  }
+
   private static LabelView view(LabelData label, LabelSheet sheet) {
+    LabelFit.Content content = content(label);
+    LabelFit fit = LabelFit.of(sheet, content);
+    return new LabelView(
+        label.kind(),
+        fit.size(),
+        label.name(),
+        content.name().substring(label.name().length()),
+        content.caution(),
+        fit.title(),
+        fit.lines(),
+        content.fields(),
+        new Raw(QrCode.of(label.code()).toString()));
+  }
+
+  private static LabelFit.Content content(LabelData label) {
+    boolean packet = label.kind().equals("packet");
+    boolean free = label.kind().equals("free");
+    return new LabelFit.Content(
+        label.name() + check(label),
+        packet,
+        caution(label),
+        label.lineTitle(),
+        lines(label, packet, free),
+        free ? List.of("plant", "by", "date") : List.of());
+  }
+
+  private static String caution(LabelData label) {
+    return label.bitter()
+        ? Caution.DESTROY_ON_A_LABEL.words()
+        : label.mayBeBitter() ? Caution.ON_A_LABEL.words() : "";
+  }
+
+  private static String check(LabelData label) {
     boolean checked =
         label.code().length() == label.name().length() + 1
             && label.code().regionMatches(true, 0, label.name(), 0, label.name().length());
+    return checked ? label.code().substring(label.name().length()) : "";
+  }
+
+  private static List<String> lines(LabelData label, boolean packet, boolean free) {
     List<String> lines = new ArrayList<>();
-    if (label.kind().equals("packet") && label.doubtful()) {
+    if (packet && label.doubtful()) {
       lines.add("identity in doubt");
     }
     label.generation().ifPresent(g -> lines.add("seed " + g + (label.doubtful() ? " ?" : "")));
@@ -103,31 +150,9 @@ public final class LabelPage {
     if (!harvest.isEmpty()) {
       lines.add(String.join(", ", harvest));
     }
-    boolean free = label.kind().equals("free");
     if (free) {
       lines.add(label.planting());
     }
-    List<String> fields = free ? List.of("plant", "by", "date") : List.of();
-    String caution =
-        label.bitter()
-            ? Caution.DESTROY_ON_A_LABEL.words()
-            : label.mayBeBitter() ? Caution.ON_A_LABEL.words() : "";
-    List<String> words = new ArrayList<>(lines);
-    words.add(label.lineTitle());
-    words.add(caution);
-    return new LabelView(
-        label.kind(),
-        sheet.fit(
-            label.name() + (checked ? "00" : ""),
-            label.kind().equals("packet"),
-            words,
-            fields.size()),
-        label.name(),
-        checked ? label.code().substring(label.name().length()) : "",
-        label.lineTitle(),
-        lines,
-        fields,
-        caution,
-        new Raw(QrCode.of(label.code()).toString()));
+    return lines;
   }
 }

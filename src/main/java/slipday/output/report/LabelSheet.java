@@ -22,17 +22,6 @@ public record LabelSheet(
     boolean cut) {
   private static final double MARGIN = 8;
 
-  /** Classes of the style, and the share of its usual size that a label's text has in each. */
-  static final List<String> FITS = List.of("", "fit-2", "fit-3", "fit-4");
-
-  private static final double[] SIZES = {1, 0.88, 0.76, 0.64};
-
-  /** The height of a field to be filled in, in sizes of the text. */
-  private static final double FIELD = 1.67;
-
-  /** What a letter takes up of its text's size, with room for how lines break. */
-  private static final double LETTER = 0.68;
-
   /** The smallest label that a tag, its code and two lines of words fit on, mm. */
   public static final double LEAST_WIDTH = 30;
 
@@ -77,39 +66,21 @@ public record LabelSheet(
     return (pageHeight - rows * height) / 2;
   }
 
-  /**
-   * How small words have to be for all of them to have room: the first of {@link #FITS} by which a
-   * name and lines of words come to no more than the label's height.
-   *
-   * @param packet whether the name is written smaller
-   * @param fields how many there are to be filled in by hand
-   */
-  String fit(String name, boolean packet, List<String> words, int fields) {
-    for (int i = 0; i < FITS.size(); i++) {
-      double text = text() * SIZES[i];
-      double nameText = text * (packet ? 1.3 : 1.75);
-      double high = lines(name, nameText) * nameText * 1.05 + fields * FIELD * text;
-      for (String each : words) {
-        high += each.isEmpty() ? 0 : lines(each, text) * text * 1.18 + 0.12 * text;
-      }
-      if (high <= height - 3) {
-        return FITS.get(i);
-      }
-    }
-    return FITS.get(FITS.size() - 1);
+  /** What words have of the width beside the code. */
+  double wordsWidth() {
+    return width - 4 - code();
   }
 
-  /** Wrapped between words, so that a line is rarely full. */
-  private int lines(String words, double text) {
-    double room = width - 4 - code();
-    return (int) Math.ceil(words.codePointCount(0, words.length()) * text * LETTER / room);
+  double wordsHeight() {
+    return height - 3;
   }
 
   private double code() {
     return Math.min(height - 3, Math.min(20, width * 0.38));
   }
 
-  private double text() {
+  /** The usual size of text. */
+  double text() {
     return Math.max(1.9, Math.min(3.1, height / 10));
   }
 
