@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import slipday.garden.Garden;
@@ -51,11 +52,21 @@ public final class Tags {
    * @param withCheck whether each ends with a check character of ISO/IEC 7064, mod 37,36
    */
   public static List<Free> free(Garden garden, int howMany, boolean withCheck) {
+    return free(garden, p -> howMany, withCheck);
+  }
+
+  /** The same with as many for each as are wanted of it. */
+  public static List<Free> free(Garden garden, ToIntFunction<Planting> howMany, boolean withCheck) {
     Tags tags = new Tags(garden);
     return garden.plantings().stream()
-        .filter(p -> p.seedSaved() || p.pollination().isPresent())
-        .map(p -> new Free(p, tags.next(p, howMany, withCheck)))
+        .filter(p -> p.seedSaved() || isPollinated(p, garden))
+        .map(p -> new Free(p, tags.next(p, howMany.applyAsInt(p), withCheck)))
         .toList();
+  }
+
+  private static boolean isPollinated(Planting planting, Garden garden) {
+    return planting.pollination().isPresent()
+        || garden.crosses().stream().anyMatch(c -> c.seedParent().equals(planting));
   }
 
   private List<String> next(Planting planting, int howMany, boolean withCheck) {

@@ -167,6 +167,52 @@ class SheetTest {
     assertThat(tags).hasSizeGreaterThan(10).hasSize((int) rows);
   }
 
+  /** A self that takes all the lines one plan may have, and a cross on the same mother. */
+  @ParameterizedTest
+  @ValueSource(strings = {"seed saved", "seed not saved"})
+  void everyPlanOfASeedParentHasLinesOfItsOwn(String seed) throws IOException {
+    Files.writeString(
+        folder.resolve("plan.season"),
+        """
+        season 2026
+        site hill
+          place 44.21 N, 72.58 W
+          time zone America/New_York
+          last frost 18 May, 1 in 10 after 30 May
+          first frost 27 September, 1 in 10 before 14 September
+        bed strip
+          size 60 m x 1.2 m
+        line amber
+          is a muskmelon
+        line rope
+          is a muskmelon
+        lot amber-2024
+          of amber
+        lot rope-2024
+          of rope
+        grow rope-2024
+          in strip
+          plants 6, 60 cm apart
+        grow amber-2024
+          in strip
+          plants 40, 60 cm apart
+          flowers cover the chosen
+        """
+            + (seed.equals("seed saved") ? "  pollinate self by hand, for 40 fruits\n" : "")
+            + "  "
+            + seed
+            + "\ncross amber-rope\n  seed parent amber-2024\n  pollen parent rope-2024\n"
+            + "  fruits 4\n");
+    Run run = Run.in(folder, "sheet", "plan.season", "--week", "2026-07-12", "--format", "json");
+    List<String> lines = lines(new ObjectMapper().readTree(run.out()).get("parts"));
+    assertThat(lines)
+        .as(run.err())
+        .anyMatch(l -> l.contains(" crossed amber-2024 plant 3 by rope-2024"));
+    if (seed.equals("seed saved")) {
+      assertThat(lines.stream().filter(l -> l.contains(" selfed amber-2024 plant 3"))).hasSize(12);
+    }
+  }
+
   @ParameterizedTest
   @CsvSource({"2026-07-12, 21, 29.7", "2026-07-12, 21.59, 27.94", "2026-12-06, 21, 29.7"})
   void itPrintsOnBothPapersInBlackLinesAlone(String week, double width, double height)

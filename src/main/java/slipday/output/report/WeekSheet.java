@@ -2,12 +2,13 @@ package slipday.output.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.stream.IntStream;
 import slipday.caution.Caution;
 import slipday.descent.Tags;
 import slipday.garden.CropFacts;
@@ -109,24 +110,20 @@ public final class WeekSheet {
   // --- cover, take anthers out, pollinate
 
   private void flowers() {
-    TreeMap<String, List<String>> tags = new TreeMap<>();
-    Tags.free(season.garden(), MOST_FLOWERS, false)
-        .forEach(f -> tags.put(f.planting().name(), new ArrayList<>(f.tags())));
     List<EntryData> evenings = new ArrayList<>();
     List<EntryData> mornings = new ArrayList<>();
+    Map<String, Integer> wanted = new HashMap<>();
     for (PollinationPlan plan : season.pollinations()) {
-      int most = 0;
-      int sum = 0;
-      for (int day = 0; day < WEEK; day++) {
-        int flowers = plan.flowersOn(from.plusDays(day));
-        most = Math.max(most, flowers);
-        sum += flowers;
-      }
-      if (sum > 0) {
+      wanted.merge(plan.seedParent().name(), lines(plan), Integer::sum);
+    }
+    Map<String, List<String>> tags = new HashMap<>();
+    Tags.free(season.garden(), p -> wanted.getOrDefault(p.name(), 0), false)
+        .forEach(f -> tags.put(f.planting().name(), new ArrayList<>(f.tags())));
+    for (PollinationPlan plan : season.pollinations()) {
+      int most = flowers(plan).max().orElse(0);
+      if (most > 0) {
         evenings(plan, most, evenings);
-        String name = plan.seedParent().name();
-        List<String> free = tags.getOrDefault(name, new ArrayList<>());
-        mornings(plan, Math.min(MOST_FLOWERS, sum), free, mornings);
+        mornings(plan, tags.getOrDefault(plan.seedParent().name(), new ArrayList<>()), mornings);
       }
     }
     part(
@@ -137,6 +134,15 @@ public final class WeekSheet {
         "In the morning: pollinate, cover again, hang the tag",
         "Not in rain, and not where a bee was in. Stop when enough have set.",
         mornings);
+  }
+
+  /** Flowers of a plan on each day of the week. */
+  private IntStream flowers(PollinationPlan plan) {
+    return IntStream.range(0, WEEK).map(day -> plan.flowersOn(from.plusDays(day)));
+  }
+
+  private int lines(PollinationPlan plan) {
+    return Math.min(MOST_FLOWERS, flowers(plan).sum());
   }
 
   private void evenings(PollinationPlan plan, int most, List<EntryData> entries) {
@@ -160,11 +166,11 @@ public final class WeekSheet {
     return new SheetLine().text(text).box(SheetLine.PLANT, " plant ", "");
   }
 
-  private static void mornings(
-      PollinationPlan plan, int flowers, List<String> free, List<EntryData> entries) {
+  private void mornings(PollinationPlan plan, List<String> free, List<EntryData> entries) {
     String name = plan.seedParent().name();
     String about = plan.subject() + ": " + plan.left() + " still wanted";
-    for (int i = 0; i < flowers && !free.isEmpty(); i++) {
+    int lines = lines(plan);
+    for (int i = 0; i < lines && !free.isEmpty(); i++) {
       String verb = plan.cross().isPresent() ? "crossed " : plan.selfing() ? "selfed " : "sibbed ";
       SheetLine line = onPlant(verb + name);
       if (plan.cross().isPresent()) {
