@@ -53,6 +53,7 @@ public final class CalendarWriter {
     zone.ifPresent(lines -> lines.forEach(line -> ContentLines.fold(line, out)));
     file.parts().stream().filter(this::isOtherZone).forEach(p -> out.append(p.asWritten()));
     file.parts().stream().filter(this::isOurs).forEach(p -> earlier.put(uid(p), p));
+    file.parts().stream().filter(this::isOurs).forEach(this::byDay);
     Entry entry = new Entry(book, options.tasks(), zone.isPresent());
     book.chores().forEach(chore -> chore(chore, entry));
     earlier.values().forEach(this::withdrawn);
@@ -61,6 +62,18 @@ public final class CalendarWriter {
         .forEach(p -> out.append(p.asWritten()));
     ContentLines.fold("END:VCALENDAR", out);
     return out.toString();
+  }
+
+  /** A round that bears a number is brought up to date as the one of its day. */
+  private void byDay(Part before) {
+    Update update = new Update(before);
+    if (!update.isCancelled()) {
+      update
+          .firstDay(book.zone())
+          .flatMap(day -> Uids.byDay(book, uid(before), day))
+          .filter(uid -> !earlier.containsKey(uid))
+          .ifPresent(uid -> earlier.put(uid, earlier.remove(uid(before))));
+    }
   }
 
   private void chore(Chore chore, Entry entry) {

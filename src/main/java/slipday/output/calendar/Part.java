@@ -1,6 +1,5 @@
 package slipday.output.calendar;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slipday.source.Span;
@@ -10,17 +9,16 @@ import slipday.source.Span;
  *
  * @param name {@code VEVENT}, {@code VTIMEZONE} …
  * @param lines its content lines unfolded, from BEGIN to END
- * @param own those of itself, without BEGIN and END and without the components within
+ * @param body the same, parted into its own and those of the components within
  * @param span where it stands
  */
-record Part(String name, List<String> lines, List<String> own, Span span) {
+record Part(String name, List<String> lines, Body body, Span span) {
   Part {
     lines = List.copyOf(lines);
-    own = List.copyOf(own);
   }
 
   static Part of(String name, List<String> lines, Span span) {
-    return new Part(name, lines, own(lines), span);
+    return new Part(name, lines, Body.of(lines), span);
   }
 
   /** As it stands in the file, its lines ended as RFC 5545 asks. */
@@ -30,25 +28,9 @@ record Part(String name, List<String> lines, List<String> own, Span span) {
 
   /** The value of its own first property of a name; those of components within do not count. */
   Optional<String> value(String property) {
-    return own.stream()
+    return body.own().stream()
         .filter(line -> ContentLines.name(line).equals(property))
         .map(ContentLines::value)
         .findFirst();
-  }
-
-  private static List<String> own(List<String> lines) {
-    List<String> own = new ArrayList<>();
-    int depth = 0;
-    for (String line : lines) {
-      String name = ContentLines.name(line);
-      if (name.equals("BEGIN")) {
-        depth++;
-      } else if (name.equals("END")) {
-        depth--;
-      } else if (depth == 1) {
-        own.add(line);
-      }
-    }
-    return own;
   }
 }

@@ -16,17 +16,8 @@ import net.fortuna.ical4j.model.property.LastModified;
 /** An entry of an earlier file beside what it should be now (RFC 5546 on SEQUENCE and STATUS). */
 final class Update {
   private static final Set<String> CONTENT =
-      Set.of(
-          "DTSTART",
-          "DTEND",
-          "DUE",
-          "SUMMARY",
-          "DESCRIPTION",
-          "CATEGORIES",
-          "TRANSP",
-          "ACTION",
-          "TRIGGER");
-  private static final Set<String> MARKS = Set.of("UID", "DTSTAMP", "LAST-MODIFIED", "SEQUENCE");
+      Set.of("UID", "DTSTART", "DTEND", "DUE", "SUMMARY", "DESCRIPTION", "CATEGORIES", "TRANSP");
+  private static final Set<String> MARKS = Set.of("DTSTAMP", "LAST-MODIFIED", "SEQUENCE");
   private static final String CANCELLED = "CANCELLED";
   private static final DateTimeFormatter UTC =
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmssX", Locale.ROOT);
@@ -51,32 +42,78 @@ final class Update {
     return "COMPLETED".equalsIgnoreCase(earlier.value("STATUS").orElse("").strip());
   }
 
-  /** Whether it says what the new lines say, in whatever order and whatever else it says. */
+  /**
+   * Whether it says of itself what the new lines say, in whatever order and whatever else it says.
+   * Alarms are the gardener's to change.
+   */
   boolean says(List<String> lines) {
-    return !isCancelled() && content(earlier.lines()).equals(content(lines));
+    return !isCancelled() && content(earlier.body().own()).equals(content(Body.of(lines).own()));
   }
 
   private static List<String> content(List<String> lines) {
     return lines.stream().filter(l -> CONTENT.contains(ContentLines.name(l))).sorted().toList();
   }
 
-  /** The new lines with what others have added since, such as that a task is done. */
+  /**
+   * The new lines with what others have added since, such as that a task is done, or an alarm of
+   * their own; without our alarm where they took it out. Properties come before alarms (RFC 5545,
+   * 3.6).
+   */
   String rewritten(List<String> lines) {
-    List<String> all = new ArrayList<>(lines.subList(0, lines.size() - 1));
-    for (String line : earlier.own()) {
+    Body now = Body.of(lines);
+    List<String> all = new ArrayList<>();
+    all.add(lines.get(0));
+    all.addAll(now.own());
+    for (String line : earlier.body().own()) {
       String name = ContentLines.name(line);
       boolean ours = CONTENT.contains(name) || MARKS.contains(name);
       if (!ours && !(name.equals("STATUS") && isCancelled())) {
         all.add(line);
       }
     }
+    within(now.within()).forEach(all::addAll);
     all.add(lines.get(lines.size() - 1));
     return ContentLines.folded(all);
+  }
+
+  /**
+   * The alarms there are to be: ours, if it still is there, or went when the entry was cancelled,
+   * and whatever is not ours.
+   */
+  private List<List<String>> within(List<List<String>> ours) {
+    List<List<String>> others = new ArrayList<>(earlier.body().within());
+    List<List<String>> all = new ArrayList<>();
+    for (List<String> alarm : ours) {
+      boolean there = others.stream().anyMatch(other -> rings(other).equals(rings(alarm)));
+      if (there || isCancelled()) {
+        all.add(alarm);
+      }
+      others.removeIf(other -> rings(other).equals(rings(alarm)));
+    }
+    all.addAll(others);
+    return all;
+  }
+
+  /** What kind of component it is, and when it rings in which way. */
+  private static List<String> rings(List<String> component) {
+    List<String> rings = new ArrayList<>();
+    for (String name : List.of("BEGIN", "ACTION", "TRIGGER")) {
+      component.stream()
+          .filter(line -> ContentLines.name(line).equals(name))
+          .map(line -> ContentLines.value(line).strip().toUpperCase(Locale.ROOT))
+          .findFirst()
+          .ifPresent(rings::add);
+    }
+    return rings;
   }
 
   /** Whether there is nothing left to cancel: cancelled before, done, or over. */
   boolean isSettled(LocalDate today, ZoneId zone) {
     return isCancelled() || isDone() || lastDay(zone).map(d -> d.isBefore(today)).orElse(false);
+  }
+
+  Optional<LocalDate> firstDay(ZoneId zone) {
+    return earlier.value("DTSTART").or(() -> earlier.value("DUE")).flatMap(v -> day(v, zone));
   }
 
   private Optional<LocalDate> lastDay(ZoneId zone) {
@@ -102,9 +139,9 @@ final class Update {
   String cancelled(Instant stamp) {
     List<String> lines = new ArrayList<>();
     lines.add("BEGIN:" + earlier.name());
-    for (String line : earlier.own()) {
+    for (String line : earlier.body().own()) {
       String name = ContentLines.name(line);
-      if (name.equals("UID") || !(MARKS.contains(name) || name.equals("STATUS"))) {
+      if (!MARKS.contains(name) && !name.equals("STATUS")) {
         lines.add(line);
       }
     }

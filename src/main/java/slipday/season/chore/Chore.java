@@ -8,7 +8,8 @@ import slipday.measure.Reason;
  * One thing to do.
  *
  * @param subject the planting, cross, lot or site it is about, by name
- * @param key tells it from every other chore of the season, and stays when dates and numbers change
+ * @param key tells it from every other chore of the season, and stays when dates and numbers
+ *     change; a round through the garden is known by its day
  * @param title a few words, the subject's name among them
  * @param description how it is done, a paragraph each
  * @param cautions what can hurt someone, a paragraph each

@@ -17,8 +17,9 @@ import slipday.measure.Reason;
 
 /**
  * One round through the garden for what is done on the same evening or morning: an evening's covers
- * are one chore with a list, however many plantings they are on. A round is known by its number of
- * the season, so that it stays the same when days move.
+ * are one chore with a list, however many plantings they are on. A round is known by its day, so
+ * that what was ticked off on one is never taken for another's: rounds come and go, and a number of
+ * the season would pass from one to the next.
  */
 public final class Gathering {
   private static final int NAMED_IN_FULL = 2;
@@ -53,19 +54,14 @@ public final class Gathering {
         all.add(chore);
       }
     }
-    rounds.values().forEach(days -> number(book, days, all));
+    rounds
+        .values()
+        .forEach(days -> days.forEach((day, round) -> all.add(gathered(book.site(), day, round))));
     return new ChoreBook(
         book.season(), book.site(), book.title(), book.zone(), book.firstDay(), all);
   }
 
-  private static void number(ChoreBook book, Map<LocalDate, List<Chore>> days, List<Chore> all) {
-    int number = 1;
-    for (List<Chore> round : days.values()) {
-      all.add(gathered(book.site(), number++, round));
-    }
-  }
-
-  private static Chore gathered(String site, int number, List<Chore> round) {
+  private static Chore gathered(String site, LocalDate day, List<Chore> round) {
     ChoreKind kind = round.get(0).kind();
     Map<String, String> parts = new LinkedHashMap<>();
     round.forEach(c -> parts.put(c.subject(), Strings.CS.removeStart(c.title(), begin(kind))));
@@ -80,7 +76,7 @@ public final class Gathering {
     return new Chore(
         kind,
         parts.size() == 1 ? round.get(0).subject() : site,
-        "round:" + kind.id() + ":" + number,
+        "round:" + kind.id() + ":" + day,
         title,
         time,
         description(round),

@@ -14,6 +14,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import slipday.season.chore.Chore;
+import slipday.season.chore.ChoreBook;
+import slipday.season.chore.ChoreKind;
 import slipday.source.Source;
 
 /** An earlier file brought up to date (RFC 5546 on SEQUENCE and STATUS). */
@@ -138,6 +140,84 @@ class CalendarUpdateTest {
         .contains("STATUS:CONFIRMED\r\n", "X-NOTE:pots washed\r\n", "SEQUENCE:1\r\n");
   }
 
+  private static final String OWN_ALARM =
+      "BEGIN:VALARM\r\nACTION:DISPLAY\r\nTRIGGER:-PT2H\r\nDESCRIPTION:Buy pots\r\nEND:VALARM\r\n";
+
+  @Test
+  void anAlarmOfTheGardenersOwnIsKept() {
+    String first = write(book(sow("a", 5, 1)));
+    String mine = first.replace("END:VEVENT", OWN_ALARM + "END:VEVENT");
+    assertThat(update(book(sow("a", 5, 1)), mine)).isEqualTo(mine);
+    String later = event(update(book(sow("a", 5, 2)), mine), "a");
+    assertThat(later).contains("SEQUENCE:1\r\n", OWN_ALARM).containsOnlyOnce("TRIGGER:-PT2H");
+    assertThat(later.split("BEGIN:VALARM", -1)).as("ours and theirs").hasSize(3);
+  }
+
+  @Test
+  void anAlarmOfOursThatWasTakenOutStaysOut() {
+    String first = write(book(sow("a", 5, 1)));
+    String still = first.replaceAll("(?s)BEGIN:VALARM.*?END:VALARM\r\n", "");
+    assertThat(update(book(sow("a", 5, 1)), still)).isEqualTo(still);
+    assertThat(event(update(book(sow("a", 5, 2)), still), "a"))
+        .contains("SEQUENCE:1\r\n")
+        .doesNotContain("VALARM");
+  }
+
+  /** RFC 5545, 3.6.1: properties, then alarms. */
+  @Test
+  void whatWasAddedStandsBeforeTheAlarms() {
+    String first = write(book(sow("a", 5, 1)));
+    String done =
+        first
+            .replace("TRANSP:", "X-NOTE:pots washed\r\nTRANSP:")
+            .replace("END:VEVENT", OWN_ALARM + "END:VEVENT");
+    String later = event(update(book(sow("a", 5, 2)), done), "a");
+    assertThat(later).contains("X-NOTE:pots washed\r\n", OWN_ALARM);
+    assertThat(later.substring(later.indexOf("END:VALARM")))
+        .matches("(?s)(END:VALARM\r\n(BEGIN:VALARM.*?(?=END:VALARM))?)+END:VEVENT\r\n");
+  }
+
+  private static Chore round(String key, int day) {
+    Chore cover = Books.days(ChoreKind.COVER, "quince-end", "Cover tonight", "Bag 3.", 5, day);
+    return new Chore(
+        cover.kind(),
+        cover.subject(),
+        "round:cover:" + key,
+        cover.title(),
+        cover.time(),
+        cover.description(),
+        cover.cautions(),
+        cover.reason());
+  }
+
+  /** An evening before it is added: the one that was done is the one that stays done. */
+  @Test
+  void aRoundThatIsDoneStaysDoneOnItsDay() {
+    String first = write(book(round("2026-05-27", 27), round("2026-05-28", 28)));
+    String done = first.replaceFirst("TRANSP:", "STATUS:COMPLETED\r\nTRANSP:");
+    String later =
+        update(
+            book(round("2026-05-26", 26), round("2026-05-27", 27), round("2026-05-28", 28)), done);
+    assertThat(event(later, "round:cover:2026-05-26")).doesNotContain("COMPLETED");
+    assertThat(event(later, "round:cover:2026-05-27")).contains("COMPLETED");
+    assertThat(event(later, "round:cover:2026-05-28")).doesNotContain("COMPLETED");
+  }
+
+  /** Files written when rounds bore numbers. */
+  @Test
+  void aRoundThatBearsANumberBecomesThatOfItsDay() {
+    String first = write(book(round("1", 27), round("2", 28), round("10", 30)));
+    String done = first.replaceFirst("TRANSP:", "STATUS:COMPLETED\r\nTRANSP:");
+    ChoreBook now = book(round("2026-05-26", 26), round("2026-05-27", 27), round("2026-05-28", 28));
+    String later = update(now, done);
+    assertThat(event(later, "round:cover:2026-05-26")).doesNotContain("COMPLETED", "CANCELLED");
+    assertThat(event(later, "round:cover:2026-05-27")).contains("COMPLETED", "SEQUENCE:1\r\n");
+    assertThat(event(later, "round:cover:2026-05-28")).doesNotContain("COMPLETED", "CANCELLED");
+    assertThat(event(later, "round:cover:10")).contains("CANCELLED");
+    assertThat(later).doesNotContain("round:cover:1\r", "round:cover:2\r");
+    assertThat(update(now, later)).isEqualTo(later);
+  }
+
   /** Whoever changes to tasks gets tasks, and no events beside them. */
   @Test
   void eventsAreCancelledWhereTasksTakeTheirPlace() {
@@ -165,7 +245,7 @@ class CalendarUpdateTest {
         Pattern.compile("BEGIN:VEVENT\r\n.*?END:VEVENT\r\n", Pattern.DOTALL).matcher(calendar);
     List<String> found = new ArrayList<>();
     while (events.find()) {
-      if (events.group().contains("UID:slipday:2026:quince-end:" + subject + ":")) {
+      if (events.group().matches("(?s).*UID:slipday:2026:quince-end:" + subject + "[:\r].*")) {
         found.add(events.group());
       }
     }

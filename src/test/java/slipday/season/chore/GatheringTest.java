@@ -3,10 +3,9 @@ package slipday.season.chore;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slipday.measure.Reason;
 
@@ -72,19 +71,29 @@ class GatheringTest {
         .containsExactly("05:00 to 09:00: rope; 06:00 to 10:00: amber.", "Touch.");
   }
 
+  /** Whatever comes before it: what was done on an evening stays done on that evening. */
   @Test
-  void roundsAreNumberedSoThatTheyStayWhenDaysMove() {
-    Stream<Chore> chores =
-        Stream.of(0, 2, 5)
-            .map(
-                d ->
-                    chore(ChoreKind.COVER, "amber", "3 for amber", hours(DAY.plusDays(d), 20, 21)));
-    assertThat(gathered(chores.toArray(Chore[]::new)))
-        .extracting(Chore::key, c -> c.time().start())
+  void aRoundIsKnownByItsDay() {
+    assertThat(evenings(0, 2)).containsExactly("round:cover:2026-07-04", "round:cover:2026-07-06");
+    assertThat(evenings(-1, 0, 2))
         .containsExactly(
-            org.assertj.core.groups.Tuple.tuple("round:cover:1", at(0)),
-            org.assertj.core.groups.Tuple.tuple("round:cover:2", at(2)),
-            org.assertj.core.groups.Tuple.tuple("round:cover:3", at(5)));
+            "round:cover:2026-07-03", "round:cover:2026-07-04", "round:cover:2026-07-06");
+  }
+
+  private static List<String> evenings(int... days) {
+    return gathered(
+            IntStream.of(days)
+                .mapToObj(
+                    d ->
+                        chore(
+                            ChoreKind.COVER,
+                            "amber",
+                            "3 for amber",
+                            hours(DAY.plusDays(d), 20, 21)))
+                .toArray(Chore[]::new))
+        .stream()
+        .map(Chore::key)
+        .toList();
   }
 
   @Test
@@ -100,9 +109,5 @@ class GatheringTest {
             List.of(),
             Reason.byDefault("x"));
     assertThat(gathered(sow)).containsExactly(sow);
-  }
-
-  private static LocalDateTime at(int days) {
-    return DAY.plusDays(days).atTime(20, 0);
   }
 }
