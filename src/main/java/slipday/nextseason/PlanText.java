@@ -27,6 +27,7 @@ import slipday.language.BoundFile;
 import slipday.language.Declaration;
 import slipday.language.Entry;
 import slipday.language.PlanClauses;
+import slipday.measure.Counted;
 import slipday.nextseason.NextSeason.LeftOut;
 import slipday.nextseason.NextSeason.Resting;
 import slipday.source.Source;
@@ -274,12 +275,19 @@ public final class PlanText {
   }
 
   private String resting(Resting r) {
-    String seeds = r.left().map(n -> n + " seeds").orElse("uncounted seed");
+    String seeds = r.left().map(n -> Counted.of(n, "seed")).orElse("uncounted seed");
     String until =
         r.growOnBy()
             .map(y -> y <= next.year() ? ", best grown on now" : ", best grown on by " + y)
             .orElse("");
-    return r.line().name() + ": " + seeds + " of " + r.lot().name() + " rest" + until + ".";
+    return r.line().name()
+        + ": "
+        + seeds
+        + " of "
+        + r.lot().name()
+        + (r.left().equals(Optional.of(1)) ? " rests" : " rest")
+        + until
+        + ".";
   }
 
   /** What of the record stood in the plan itself. */

@@ -1,11 +1,13 @@
 package slipday.odds;
 
+import slipday.measure.Counted;
+
 /** Small words for sentences. */
 final class Words {
   private Words() {}
 
   /** {@code 1 plant}, {@code 2 plants}. */
   static String count(long n, String word) {
-    return n + " " + word + (n == 1 ? "" : "s");
+    return Counted.of(n, word);
   }
 }

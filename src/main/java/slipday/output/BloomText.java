@@ -199,7 +199,8 @@ public final class BloomText {
   }
 
   private static String wish(HandData h) {
-    String from = h.fromPlants().map(n -> " from " + n + " plants or more").orElse("");
+    String from =
+        h.fromPlants().map(n -> " from " + Lines.count(n, "plant") + " or more").orElse("");
     String pollen = h.way().equals("cross") ? h.seedParent() + " by " + h.pollenParent() : h.way();
     String anthers = h.emasculate() ? ", anthers off the evening before" : "";
     return pollen + ", for " + Lines.count(h.fruits(), "fruit") + from + anthers;
@@ -213,7 +214,7 @@ public final class BloomText {
     String needed =
         h.hopeless()
             ? "No number of flowers makes them likely"
-            : h.flowersLikely() + " flowers as likely as not, " + sure;
+            : Lines.count(h.flowersLikely(), "flower") + " as likely as not, " + sure;
     return needed
         + ", where "
         + Lines.percent(h.take())

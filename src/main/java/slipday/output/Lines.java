@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import slipday.measure.Counted;
 
 /** Lines of text for a terminal: cleaned, measured and wrapped. */
 public final class Lines {
@@ -119,7 +120,7 @@ public final class Lines {
 
   /** {@code 1 error}, {@code 2 errors}. */
   public static String count(long n, String word) {
-    return n + " " + word + (n == 1 ? "" : "s");
+    return Counted.of(n, word);
   }
 
   public static String percent(double share) {

@@ -166,7 +166,7 @@ public final class TodayText {
   private static String wanted(TonightData p) {
     return p.wanted()
         + " wanted"
-        + p.fromPlants().map(n -> " from " + n + " plants").orElse("")
+        + p.fromPlants().map(n -> " from " + Lines.count(n, "plant")).orElse("")
         + ", "
         + p.set()
         + " set"

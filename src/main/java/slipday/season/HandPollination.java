@@ -13,6 +13,7 @@ import slipday.garden.Planting;
 import slipday.garden.Site;
 import slipday.garden.record.FruitStory;
 import slipday.genetics.ClusteredRate;
+import slipday.measure.Counted;
 import slipday.measure.Quantity;
 import slipday.measure.Range;
 import slipday.measure.Reason;
@@ -226,9 +227,9 @@ final class HandPollination {
 
   private static String stop(int wanted, Optional<Integer> fromPlants) {
     return "Stop when "
-        + wanted
-        + " marked fruits have set"
-        + fromPlants.map(n -> " on at least " + n + " plants").orElse("")
-        + " and swell for a week.";
+        + Counted.of(wanted, "marked fruit")
+        + (wanted == 1 ? " has set" : " have set")
+        + fromPlants.filter(n -> n > 1).map(n -> " on at least " + n + " plants").orElse("")
+        + (wanted == 1 ? " and swells for a week." : " and swell for a week.");
   }
 }

@@ -14,6 +14,7 @@ import slipday.garden.record.FruitStory;
 import slipday.genetics.BetaBinomial;
 import slipday.genetics.ClusteredRate;
 import slipday.genetics.Odds;
+import slipday.measure.Counted;
 import slipday.measure.Range;
 import slipday.measure.Reason;
 import slipday.measure.Reasoned;
@@ -130,13 +131,18 @@ final class Wish {
 
   String sentence() {
     int set = PollinationPlan.set(pollinated);
-    return asked.fruits()
-        + " fruits wanted"
+    return Counted.of(asked.fruits(), "fruit")
+        + " wanted"
         + (set > 0 ? ", " + set + " of them set" : "")
-        + (waiting > 0 ? ", " + waiting + " flowers waiting for their take" : "")
+        + (waiting > 0
+            ? ", "
+                + Counted.of(waiting, "flower")
+                + (waiting == 1 ? " waiting for its take" : " waiting for their take")
+            : "")
         + ": "
         + (likely < MOST_FLOWERS
-            ? likely + (pollinated.isEmpty() ? "" : " more") + " flowers as likely as not"
+            ? Counted.of(likely, pollinated.isEmpty() ? "flower" : "more flower")
+                + " as likely as not"
             : "no number of flowers makes them likely")
         + (sure.isPresent() ? ", " + sure.getAsInt() + " to be sure in 19 of 20" : "");
   }

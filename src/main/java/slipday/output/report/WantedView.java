@@ -88,7 +88,8 @@ record WantedView(List<Plan> plans, List<Kind> kinds, Raw months, Raw lines) {
 
   private static String sofar(PollinationPlan plan) {
     List<String> parts = new ArrayList<>();
-    String from = plan.fromPlants().map(n -> " from " + n + " plants or more").orElse("");
+    String from =
+        plan.fromPlants().map(n -> " from " + Lines.count(n, "plant") + " or more").orElse("");
     parts.add(Lines.count(plan.wanted(), "fruit") + " wanted" + from);
     parts.add(plan.set() + " set");
     if (plan.waiting() > 0) {
@@ -110,9 +111,7 @@ record WantedView(List<Plan> plans, List<Kind> kinds, Raw months, Raw lines) {
     String sure = plan.flowersSure().map(n -> ", " + n + " to be sure").orElse("");
     String from =
         plan.from().filter(today::isBefore).map(d -> days.day(d) + " to ").orElse("until ");
-    return plan.flowersLikely()
-        + " more "
-        + (plan.flowersLikely() == 1 ? "flower" : "flowers")
+    return Lines.count(plan.flowersLikely(), "more flower")
         + " as likely as not"
         + sure
         + "; "

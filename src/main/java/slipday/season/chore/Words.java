@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import slipday.measure.Counted;
 import slipday.measure.Months;
 import slipday.measure.Range;
 
@@ -38,7 +39,7 @@ final class Words {
   }
 
   static String count(int number, String one) {
-    return number + " " + (number == 1 ? one : one + "s");
+    return Counted.of(number, one);
   }
 
   /** A range of whole things or days, its ends rounded. */

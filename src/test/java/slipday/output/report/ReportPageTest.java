@@ -91,6 +91,17 @@ class ReportPageTest {
   }
 
   @Test
+  void oneOfEachIsToldAsOne() {
+    String self =
+        "flowers cover the chosen\n  pollinate self by hand, for 1 fruit from 1 plant or more";
+    String work = section(page(grown("one", self, "seed saved")), "pollination");
+    assertThat(work)
+        .contains(
+            "1 fruit wanted from 1 plant or more, 0 set. ", "Stop when 1 marked fruit has set")
+        .doesNotContain("1 fruits", "1 plants", "1 flowers", "1 marked fruits");
+  }
+
+  @Test
   void lotsWithoutADescentAreNamedUpToALimit() {
     StringBuilder plan = new StringBuilder(grown("one", SELFED, "seed saved"));
     IntStream.range(0, 25)
