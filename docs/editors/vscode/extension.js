@@ -9,7 +9,10 @@ let client;
 async function activate() {
   const command = vscode.workspace.getConfiguration("slipday").get("command");
   client = new LanguageClient("slipday", "Slipday", server(command), {
-    documentSelector: [{ scheme: "file", language: "season" }],
+    documentSelector: [
+      { scheme: "file", language: "season" },
+      { scheme: "untitled", language: "season" },
+    ],
     synchronize: { fileEvents: vscode.workspace.createFileSystemWatcher("**/*.{season,csv,dly}") },
   });
   await client.start();

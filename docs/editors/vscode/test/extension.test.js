@@ -111,7 +111,10 @@ test("the extension starts a client for season files and stops it", async () => 
   const [id, , started, options] = made[0];
   assert.equal(id, "slipday");
   assert.deepEqual(started, { command: "/set/slipday/command", args: ["language-server"] });
-  assert.deepEqual(options.documentSelector, [{ scheme: "file", language: "season" }]);
+  assert.deepEqual(options.documentSelector, [
+    { scheme: "file", language: "season" },
+    { scheme: "untitled", language: "season" },
+  ]);
   assert.deepEqual(made.slice(1), ["started", "stopped"]);
 });
 

@@ -3,10 +3,13 @@ package slipday.editor;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionParams;
@@ -66,23 +69,31 @@ final class Documents implements TextDocumentService {
 
   @Override
   public void didOpen(DidOpenTextDocumentParams params) {
-    workspace.open(
-        Where.path(params.getTextDocument().getUri()), params.getTextDocument().getText());
-    server.changed();
+    String text = params.getTextDocument().getText();
+    changed(params.getTextDocument().getUri(), path -> workspace.open(path, text));
+  }
+
+  /** A document that is no file is none of ours, and is passed over. */
+  private void changed(String uri, Consumer<Path> change) {
+    Where.path(uri)
+        .ifPresent(
+            path -> {
+              change.accept(path);
+              server.changed();
+            });
   }
 
   /** Whole texts are asked for, so the last is the text as it stands. */
   @Override
   public void didChange(DidChangeTextDocumentParams params) {
-    Path path = Where.path(params.getTextDocument().getUri());
-    params.getContentChanges().forEach(change -> workspace.change(path, change.getText()));
-    server.changed();
+    changed(
+        params.getTextDocument().getUri(),
+        path -> params.getContentChanges().forEach(c -> workspace.change(path, c.getText())));
   }
 
   @Override
   public void didClose(DidCloseTextDocumentParams params) {
-    workspace.close(Where.path(params.getTextDocument().getUri()));
-    server.changed();
+    changed(params.getTextDocument().getUri(), workspace::close);
   }
 
   @Override
@@ -98,14 +109,16 @@ final class Documents implements TextDocumentService {
     }
   }
 
+  private Optional<Asked> asked(Path path) {
+    Study study = workspace.study(path);
+    return study.file(path).map(file -> new Asked(path, study, file));
+  }
+
   private <T> CompletableFuture<T> answer(
       TextDocumentIdentifier document, T nothing, Function<Asked, T> answer) {
     try {
-      Path path = Where.path(document.getUri());
-      Study study = workspace.study(path);
-      Optional<SeasonFile> file = study.file(path);
       return CompletableFuture.completedFuture(
-          file.map(f -> answer.apply(new Asked(path, study, f))).orElse(nothing));
+          Where.path(document.getUri()).flatMap(this::asked).map(answer).orElse(nothing));
     } catch (ResponseErrorException e) {
       return CompletableFuture.failedFuture(e);
     } catch (RuntimeException | StackOverflowError e) {
@@ -189,7 +202,14 @@ final class Documents implements TextDocumentService {
             params.getTextDocument(),
             params.getPosition(),
             Optional.<Symbols.Occurrence>empty(),
-            (asked, offset) -> asked.study.symbols().at(asked.source().name(), offset))
+            (asked, offset) -> {
+              Symbols symbols = asked.study.symbols();
+              Optional<Symbols.Occurrence> found = symbols.at(asked.source().name(), offset);
+              found
+                  .flatMap(o -> new Renaming(symbols).refusal(o.symbol()))
+                  .ifPresent(Documents::refuse);
+              return found;
+            })
         .thenApply(
             found ->
                 found
@@ -215,14 +235,13 @@ final class Documents implements TextDocumentService {
                   .map(Symbols.Occurrence::symbol)
                   .orElseThrow(() -> refused("There is no name here."));
           Renaming renaming = new Renaming(symbols);
-          renaming
-              .refusal(symbol, params.getNewName())
-              .ifPresent(
-                  why -> {
-                    throw refused(why);
-                  });
+          renaming.refusal(symbol, params.getNewName()).ifPresent(Documents::refuse);
           return renaming.edit(symbol, params.getNewName());
         });
+  }
+
+  private static void refuse(String why) {
+    throw refused(why);
   }
 
   private static ResponseErrorException refused(String why) {
@@ -307,14 +326,17 @@ final class Documents implements TextDocumentService {
         params.getTextDocument(),
         List.of(),
         asked -> {
-          Mends mends = new Mends(asked.study);
-          List<Either<Command, CodeAction>> actions = new ArrayList<>();
-          for (Finding finding : server.told(asked.study.plan())) {
-            if (concerns(finding, asked.source(), params.getRange())) {
-              mends.of(finding).forEach(a -> actions.add(Either.forRight(a)));
+          // Of a file that several plans take in, each may have its own to tell.
+          Set<CodeAction> actions = new LinkedHashSet<>();
+          for (Path plan : server.plansTold()) {
+            Mends mends = new Mends(workspace.study(plan));
+            for (Finding finding : server.told(plan)) {
+              if (concerns(finding, asked.source(), params.getRange())) {
+                actions.addAll(mends.of(finding));
+              }
             }
           }
-          return actions;
+          return actions.stream().map(Either::<Command, CodeAction>forRight).toList();
         });
   }
 

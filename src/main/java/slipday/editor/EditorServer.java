@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -112,6 +113,11 @@ public final class EditorServer implements LanguageServer {
 
   void changed() {
     publisher.ifPresent(Publisher::changed);
+  }
+
+  /** The plans whose findings are told. */
+  Set<Path> plansTold() {
+    return publisher.map(Publisher::plans).orElse(Set.of());
   }
 
   List<Finding> told(Path plan) {

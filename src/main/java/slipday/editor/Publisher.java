@@ -1,10 +1,10 @@
 package slipday.editor;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
@@ -34,7 +34,9 @@ final class Publisher implements AutoCloseable {
   private final ScheduledExecutorService seasons = worker("seasons");
   private final AtomicLong state = new AtomicLong();
   private final Map<Path, List<Finding>> findings = new ConcurrentHashMap<>();
-  private final Map<Path, Set<Path>> told = new HashMap<>();
+
+  /** What is told of a file, by the plan it is of: several may take the same file in. */
+  private final Map<Path, Map<Path, List<Diagnostic>>> told = new TreeMap<>();
 
   /**
    * @param reckoned run when a season has been reckoned anew
@@ -115,12 +117,18 @@ final class Publisher implements AutoCloseable {
     Map<Path, List<Diagnostic>> byFile = Diagnostics.of(plan, found);
     Set<Path> files = new TreeSet<>(workspace.study(plan).files().keySet());
     files.addAll(byFile.keySet());
-    Set<Path> before = told.getOrDefault(plan, Set.of());
-    told.put(plan, files);
     for (Path file : files) {
-      publish(file, byFile.getOrDefault(file, List.of()));
+      told.computeIfAbsent(file, f -> new TreeMap<>())
+          .put(plan, byFile.getOrDefault(file, List.of()));
     }
-    before.stream().filter(f -> !files.contains(f)).forEach(f -> publish(f, List.of()));
+    Set<Path> changed = new TreeSet<>(files);
+    told.forEach(
+        (file, parts) -> {
+          if (!files.contains(file) && parts.remove(plan) != null) {
+            changed.add(file);
+          }
+        });
+    changed.forEach(this::publish);
     return true;
   }
 
@@ -132,14 +140,28 @@ final class Publisher implements AutoCloseable {
     List<Path> gone = findings.keySet().stream().filter(p -> !plans.contains(p)).toList();
     for (Path plan : gone) {
       findings.remove(plan);
-      Set<Path> files = told.getOrDefault(plan, Set.of());
-      told.remove(plan);
-      files.forEach(f -> publish(f, List.of()));
+      List<Path> changed =
+          told.entrySet().stream()
+              .filter(file -> file.getValue().remove(plan) != null)
+              .map(Map.Entry::getKey)
+              .toList();
+      changed.forEach(this::publish);
     }
   }
 
-  private void publish(Path file, List<Diagnostic> diagnostics) {
-    client.publishDiagnostics(new PublishDiagnosticsParams(Where.uri(file), diagnostics));
+  /** What is found alike for two plans is told once. */
+  private void publish(Path file) {
+    Map<Path, List<Diagnostic>> parts = told.getOrDefault(file, Map.of());
+    List<Diagnostic> all = parts.values().stream().flatMap(List::stream).distinct().toList();
+    if (parts.isEmpty()) {
+      told.remove(file);
+    }
+    client.publishDiagnostics(new PublishDiagnosticsParams(Where.uri(file), all));
+  }
+
+  /** The plans whose findings are told. */
+  Set<Path> plans() {
+    return new TreeSet<>(findings.keySet());
   }
 
   /** The findings told last of a plan. */

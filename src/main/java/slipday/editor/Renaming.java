@@ -22,11 +22,19 @@ final class Renaming {
     this.symbols = symbols;
   }
 
+  /** Why a thing can be given no other name; empty where it can. */
+  Optional<String> refusal(Symbols.Symbol symbol) {
+    return symbols.declaration(symbol).isEmpty() && symbol.group() != Symbols.Group.TAG
+        ? Optional.of("`" + symbol.name() + "` is not declared in this plan.")
+        : Optional.empty();
+  }
+
   /** Why a name can't be given to a thing; empty where it can. */
   Optional<String> refusal(Symbols.Symbol symbol, String name) {
-    if (symbols.declaration(symbol).isEmpty() && symbol.group() != Symbols.Group.TAG) {
-      return Optional.of("`" + symbol.name() + "` is not declared in this plan.");
-    }
+    return refusal(symbol).or(() -> refusalOf(name, symbol));
+  }
+
+  private Optional<String> refusalOf(String name, Symbols.Symbol symbol) {
     List<Line> lines = SeasonParser.parse(Source.of("", name)).value().lines();
     boolean word =
         lines.size() == 1

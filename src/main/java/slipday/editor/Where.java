@@ -1,7 +1,12 @@
 package slipday.editor;
 
 import java.net.URI;
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
@@ -10,6 +15,11 @@ import slipday.source.Span;
 
 /** Places as the protocol writes them: lines and UTF-16 columns from 0, files as URIs. */
 final class Where {
+  private static final String UNSAVED_SCHEME = "untitled";
+
+  /** Where texts that were never saved are taken to lie: a folder that there is not. */
+  private static final Path UNSAVED = Path.of("/slipday-unsaved").toAbsolutePath();
+
   private Where() {}
 
   static Position position(Source source, int offset) {
@@ -39,12 +49,28 @@ final class Where {
     return Path.of(source.name()).normalize();
   }
 
-  static Path path(String uri) {
-    return Path.of(URI.create(uri)).toAbsolutePath().normalize();
+  /** Where a document lies; empty for one that is no file, such as an older state out of git. */
+  static Optional<Path> path(String uri) {
+    try {
+      URI parsed = URI.create(uri);
+      if (UNSAVED_SCHEME.equals(parsed.getScheme())) {
+        String name = URLEncoder.encode(parsed.getRawSchemeSpecificPart(), StandardCharsets.UTF_8);
+        return Optional.of(UNSAVED.resolve(name));
+      }
+      return "file".equals(parsed.getScheme())
+          ? Optional.of(Path.of(parsed).toAbsolutePath().normalize())
+          : Optional.empty();
+    } catch (IllegalArgumentException | FileSystemNotFoundException e) {
+      return Optional.empty();
+    }
   }
 
   static String uri(Path path) {
-    return path.toUri().toString();
+    return UNSAVED.equals(path.getParent())
+        ? UNSAVED_SCHEME
+            + ":"
+            + URLDecoder.decode(String.valueOf(path.getFileName()), StandardCharsets.UTF_8)
+        : path.toUri().toString();
   }
 
   /** A path as sources are named. */

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import slipday.app.Checked;
@@ -31,6 +32,7 @@ final class Workspace {
   private static final int FOLDERS_ABOVE = 3;
 
   private static final Pattern PLAN = Pattern.compile("(?m)^\\s*season\\s+\\d{4}");
+  private static final Pattern BELONGING = Pattern.compile("(?mi)^[ \\t]*(?:season|include)\\b.*");
   private static final long LARGEST_PLAN = 4L << 20;
 
   private final Supplier<LocalDate> today;
@@ -68,8 +70,16 @@ final class Workspace {
   }
 
   synchronized void change(Path path, String text) {
-    buffers.put(path, text);
+    String before = buffers.put(path, text);
     forget();
+    if (before == null || !belonging(before).equals(belonging(text))) {
+      planOf.clear();
+    }
+  }
+
+  /** The lines of a text by which files belong to plans. */
+  private static List<String> belonging(String text) {
+    return BELONGING.matcher(text).results().map(MatchResult::group).toList();
   }
 
   synchronized void close(Path path) {

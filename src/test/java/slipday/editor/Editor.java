@@ -168,13 +168,16 @@ final class Editor implements LanguageClient, AutoCloseable {
   }
 
   /** What is told of a file once it is as wanted. */
-  synchronized List<Diagnostic> await(Path path, Predicate<List<Diagnostic>> wanted) {
+  List<Diagnostic> await(Path path, Predicate<List<Diagnostic>> wanted) {
+    return await(path.toUri().toString(), wanted);
+  }
+
+  synchronized List<Diagnostic> await(String uri, Predicate<List<Diagnostic>> wanted) {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
-    String uri = path.toUri().toString();
     while (!told.containsKey(uri) || !wanted.test(told.get(uri))) {
       long left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
       if (left <= 0) {
-        throw new AssertionError("still told of " + path + ": " + told.get(uri) + "\n" + log);
+        throw new AssertionError("still told of " + uri + ": " + told.get(uri) + "\n" + log);
       }
       try {
         wait(left);
@@ -224,7 +227,7 @@ final class Editor implements LanguageClient, AutoCloseable {
     edit.getChanges()
         .forEach(
             (uri, edits) -> {
-              Path path = Where.path(uri);
+              Path path = Where.path(uri).orElseThrow();
               type(path, applied(texts.get(path), edits));
             });
   }

@@ -177,11 +177,11 @@ class EditorServerTest {
   @Test
   void datesStandBesideTheirClausesAndMoveWithThem() {
     String before = awaitHints("sow");
-    assertThat(before).contains("plant out").contains("ripe");
+    assertThat(before).contains("sow 12 May · plant out 2 Jun").contains("ripe");
     editor.type(plan, PLAN.replace("3 weeks before", "2 weeks before"));
-    editor.open(record, "");
-    String after = awaitHintsOtherThan(before);
-    assertThat(after).contains("sow").isNotEqualTo(before);
+    assertThat(awaitHintsOtherThan(before))
+        .contains("sow 12 May · plant out 26 May")
+        .isNotEqualTo(before);
   }
 
   private String hints() {
