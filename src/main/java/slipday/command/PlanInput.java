@@ -13,6 +13,7 @@ import slipday.finding.Level;
 import slipday.garden.Garden;
 import slipday.output.FindingsText;
 import slipday.output.Ink;
+import slipday.output.Shell;
 
 /** The plan a command is about, and how it is read. */
 final class PlanInput {
@@ -106,7 +107,9 @@ final class PlanInput {
     }
     // The result stands; what the rules hold against the plan is told by `check`.
     String count = FindingsText.count(errors).strip().replaceFirst("\\.$", "");
-    streams.err().print(count + " in this " + where + ": slipday check " + name() + "\n");
+    streams
+        .err()
+        .print(count + " in this " + where + ": " + Shell.command("check", name(), "") + "\n");
     return Exit.FINDINGS;
   }
 }

@@ -9,6 +9,7 @@ import slipday.app.FileTexts;
 import slipday.app.RecordBook;
 import slipday.app.RecordTable;
 import slipday.finding.Outcome;
+import slipday.output.Shell;
 import slipday.source.Source;
 
 /** Adds to the record what was checked first; a mistake writes nothing. */
@@ -58,7 +59,7 @@ final class RecordCommand {
     if (before.garden().isEmpty()) {
       throw new CommandFailure(
           "`" + name + "` has mistakes, and nothing can be checked against it.",
-          "See `slipday check " + name + "`.");
+          "See `" + Shell.command("check", name, "") + "`.");
     }
     RecordBook.Addition wanted = book.add(before, wishes);
     // Another may have written since; what is written is checked again while nobody else can.

@@ -13,6 +13,7 @@ import slipday.output.CandidateQuestions;
 import slipday.output.Json;
 import slipday.output.Question;
 import slipday.output.Questions;
+import slipday.output.Shell;
 import slipday.output.WhyText;
 import slipday.rules.RuleCatalog;
 
@@ -158,12 +159,8 @@ final class WhyCommand {
   }
 
   private String askOf(String planting, String topic) {
-    return "Ask it of a planting: `slipday why "
-        + plan.name()
-        + " "
-        + planting
-        + " "
-        + topic
+    return "Ask it of a planting: `"
+        + Shell.command("why", plan.name(), planting + " " + topic)
         + "`.";
   }
 

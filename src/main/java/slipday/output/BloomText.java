@@ -248,6 +248,8 @@ public final class BloomText {
       out.append(
           "`flowers cover the chosen` with `pollinate self by hand` keeps marked seed clean.\n");
     }
-    out.append("The evenings and mornings: slipday calendar " + data.plan() + " -o season.ics\n");
+    out.append("The evenings and mornings: ")
+        .append(Shell.command("calendar", data.plan(), "-o season.ics"))
+        .append('\n');
   }
 }

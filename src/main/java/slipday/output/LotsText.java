@@ -62,7 +62,7 @@ public final class LotsText {
     }
     cares(out);
     law(out);
-    out.append("\nMore of a lot: slipday lots ").append(Lines.clean(data.plan())).append(" LOT\n");
+    out.append("\nMore of a lot: ").append(Shell.command("lots", data.plan(), "LOT")).append('\n');
     return out.toString();
   }
 

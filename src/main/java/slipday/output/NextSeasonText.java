@@ -26,7 +26,10 @@ public final class NextSeasonText {
       }
       data.file()
           .ifPresent(
-              f -> out.append(Lines.hung("", "Each is marked in it; see slipday check " + f)));
+              f ->
+                  out.append("Each is marked in it; see ")
+                      .append(Shell.command("check", f, ""))
+                      .append('\n'));
     }
     return out.toString();
   }

@@ -41,7 +41,9 @@ public final class ScheduleText {
               : "\nEarly, usual, late: a quick, a usual and a slow one of its kind, in a usual"
                   + " summer.\n");
       String name = data.plantings().get(0).name();
-      out.append(Lines.hung("Why a date: ", "slipday why " + data.plan() + " " + name + " ripe"));
+      out.append("Why a date: ")
+          .append(Shell.command("why", data.plan(), name + " ripe"))
+          .append('\n');
     }
     return out.toString();
   }

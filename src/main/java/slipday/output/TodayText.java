@@ -361,13 +361,8 @@ public final class TodayText {
     if (data.date().isAfter(last)) {
       out.append(
           Lines.hung(
-              "",
-              "The season ended on "
-                  + days.day(last)
-                  + ". The next one's plan: slipday next-season "
-                  + Lines.clean(data.plan())
-                  + " -o NEXT",
-              PHONE));
+              "", "The season ended on " + days.day(last) + ". The next one's plan:", PHONE));
+      out.append("  ").append(Shell.command("next-season", data.plan(), "-o NEXT")).append('\n');
     } else if (data.date().isBefore(data.season().first())) {
       out.append(Lines.hung("", "The season is yet to begin.", PHONE));
     }

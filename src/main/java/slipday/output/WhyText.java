@@ -90,9 +90,9 @@ public final class WhyText {
         + "\n"
         + grid.text("  ")
         + "\n"
-        + Lines.hung(
-            "For instance: ",
-            "slipday why " + plan + " " + subject + " " + questions.get(0).topic());
+        + "For instance: "
+        + Shell.command("why", plan, subject + " " + questions.get(0).topic())
+        + "\n";
   }
 
   /** The answers as data. */
