@@ -151,8 +151,8 @@ class SeveralPlansTest {
     open("untitled:Untitled-1", WITHOUT.replace("muskmelon", "gone"));
     assertThat(editor.await("untitled:Untitled-1", all -> !all.isEmpty()).get(0).getMessage())
         .contains("gone");
-    open("untitled:/home/some%20one/new.season", WITHOUT.replace("muskmelon", "gone"));
-    editor.await("untitled:/home/some%20one/new.season", all -> has(all, "gone"));
+    open("untitled:/garden%20plans/new.season", WITHOUT.replace("muskmelon", "gone"));
+    editor.await("untitled:/garden%20plans/new.season", all -> has(all, "gone"));
   }
 
   @Test
