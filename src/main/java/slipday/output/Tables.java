@@ -3,6 +3,7 @@ package slipday.output;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -24,6 +25,8 @@ import slipday.output.data.StoreData;
  * 0 to 1, nothing where there is none.
  */
 public final class Tables {
+  private static final Pattern FORMULA = Pattern.compile("\\s*[=+@＝＋－＠-]");
+  private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?(E[+-]?\\d+)?");
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();
 
@@ -301,6 +304,17 @@ public final class Tables {
     if (value instanceof Optional<?> maybe) {
       return maybe.map(Tables::cell).orElse("");
     }
-    return value instanceof Double number ? Quantity.plain(number) : value.toString();
+    if (value instanceof Double number) {
+      return Quantity.plain(number);
+    }
+    return value instanceof String text ? text(text) : value.toString();
+  }
+
+  /** Words of the plan's; what a spreadsheet would take for a formula gets an apostrophe before. */
+  private static String text(String words) {
+    String clean = Lines.clean(words);
+    return FORMULA.matcher(clean).lookingAt() && !NUMBER.matcher(clean).matches()
+        ? "'" + clean
+        : clean;
   }
 }

@@ -123,12 +123,18 @@
     title.focus({ preventScroll: true });
   }
 
+  /* Drawings are there for a wide page and for a narrow one, one of them not shown. */
+  function isSeen(element) {
+    return element.checkVisibility ? element.checkVisibility() : element.getClientRects().length > 0;
+  }
+
   function close() {
     why.hidden = true;
     document.body.classList.remove("asking");
     light({});
     document.querySelectorAll("[aria-expanded]").forEach(function (e) { e.removeAttribute("aria-expanded"); });
-    if (cameFrom) { cameFrom.focus(); }
+    var back = cameFrom && isSeen(cameFrom) ? cameFrom : document.getElementById("text");
+    back.focus();
   }
 
   /* A thing is [title, under, line, items]; an item [topic, answer, at, because, years]. */
@@ -218,7 +224,7 @@
   }
 
   function show(id, item) {
-    var bar = document.querySelector('main [data-thing="' + id + '"]');
+    var bar = Array.from(document.querySelectorAll('main [data-thing="' + id + '"]')).find(isSeen);
     if (bar) { bar.scrollIntoView({ block: "center" }); }
     ask(id, item, bar);
   }

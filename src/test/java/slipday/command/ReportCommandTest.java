@@ -115,6 +115,8 @@ class ReportCommandTest {
     assertThat(page)
         .contains("seed-open-to-crossing", "Seed in danger", "class=\"danger\"")
         .contains("muddle.season:");
+    String shown = StringUtils.substringBetween(page, "<main>", "</main>");
+    assertThat(shown).contains("<p class=\"note\"><code>").doesNotContain("&#x60;");
   }
 
   @Test

@@ -167,6 +167,46 @@ class ReportInBrowserTest extends InBrowser {
     nothingIsAmiss();
   }
 
+  /** The drawing for a wide page is there too, and not shown. */
+  @Test
+  void onATelephoneClosingAnAnswerLeadsBackToWhatIsShown() {
+    browser.resize(360, 740);
+    browser.open(page);
+    browser.run(
+        """
+        const drawn = document.querySelector('.descent.wide a[data-thing]').dataset.thing;
+        const line = JSON.parse(document.getElementById('book').textContent).things[drawn][2];
+        document.querySelector('[data-line="' + line + '"]').click();
+        document.querySelector('#why .go').click();
+        """);
+    browser.key("Escape");
+    JsonNode back =
+        browser.run(
+            """
+            const at = document.activeElement;
+            return [at !== document.body, at.getClientRects().length > 0]
+            """);
+    assertThat(back.get(0).asBoolean() && back.get(1).asBoolean()).as("focus is seen").isTrue();
+    nothingIsAmiss();
+  }
+
+  /** Two findings on a line are beside its number, and so is its text. */
+  @Test
+  void aLineOfThePlanIsOneRowWhateverIsFoundOnIt() {
+    browser.open(muddle);
+    JsonNode apart =
+        browser.run(
+            """
+            return Array.from(document.querySelectorAll('.line .marks'))
+              .map(marks => marks.parentNode)
+              .filter(line => Math.abs(line.querySelector('code').getBoundingClientRect().top
+                - line.querySelector('.n').getBoundingClientRect().top) > 8)
+              .map(line => line.id)
+            """);
+    assertThat(strings(apart)).isEmpty();
+    nothingIsAmiss();
+  }
+
   private static String focused() {
     return browser.run("return document.activeElement.id").asText();
   }

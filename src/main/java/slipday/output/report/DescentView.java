@@ -25,6 +25,7 @@ import slipday.output.report.DescentDrawing.Role;
 import slipday.output.report.Template.Raw;
 import slipday.output.report.WhyBook.Item;
 import slipday.output.report.WhyBook.Thing;
+import slipday.output.report.Words.Part;
 import slipday.seed.SeedLot;
 
 /**
@@ -35,7 +36,7 @@ import slipday.seed.SeedLot;
  * @param list the same in words
  * @param apart lots of which nothing is recorded, in a sentence; may be empty
  */
-record DescentView(List<Raw> drawings, List<String> notes, List<Entry> list, String apart) {
+record DescentView(List<Raw> drawings, List<List<Part>> notes, List<Entry> list, String apart) {
   /** More boxes than these are a thicket. */
   private static final int MOST = 90;
 
@@ -85,7 +86,7 @@ record DescentView(List<Raw> drawings, List<String> notes, List<Entry> list, Str
         drawings.add(new Raw(drawing.draw("wide", WIDE).toString()));
         drawings.add(new Raw(drawing.draw("narrow", NARROW).toString()));
       }
-      return new DescentView(drawings, notes(), list, apart());
+      return new DescentView(drawings, notes().stream().map(Words::parts).toList(), list, apart());
     }
 
     private void seed(Seed seed) {

@@ -20,7 +20,7 @@ record FindingView(
     String thing,
     List<Part> message,
     List<PlaceView> places,
-    List<String> notes,
+    List<List<Part>> notes,
     List<Part> help,
     String allowed,
     String more) {
@@ -49,7 +49,7 @@ record FindingView(
         thing,
         Words.parts(f.message()),
         places,
-        f.notes(),
+        f.notes().stream().map(Words::parts).toList(),
         Words.parts(f.help()),
         f.allowed().orElse(""),
         "");

@@ -10,6 +10,7 @@ import slipday.measure.Reasoned;
 import slipday.measure.Units;
 import slipday.output.Lines;
 import slipday.output.report.Template.Raw;
+import slipday.output.report.Words.Part;
 import slipday.season.Season;
 
 /**
@@ -21,7 +22,7 @@ import slipday.season.Season;
  * @param apart how far kin stands apart, by species
  */
 record GardenView(
-    List<Drawing> drawings, List<Key> key, List<String> notes, List<ApartView> apart) {
+    List<Drawing> drawings, List<Key> key, List<List<Part>> notes, List<ApartView> apart) {
   private static final double WIDE = 860;
   private static final double NARROW = 340;
 
@@ -47,7 +48,7 @@ record GardenView(
         season.garden().plantings().stream()
             .map(p -> key(p, ids, initials, season.garden().units()))
             .toList(),
-        notes(season, ground),
+        notes(season, ground).stream().map(Words::parts).toList(),
         ApartView.of(season));
   }
 

@@ -28,7 +28,11 @@ final class PlanText {
    * @param marks the signs of the findings on it
    */
   record LineView(
-      String id, int number, String kind, boolean cited, String text, List<MarkView> marks) {}
+      String id, int number, String kind, boolean cited, String text, List<MarkView> marks) {
+    boolean hasMarks() {
+      return !marks.isEmpty();
+    }
+  }
 
   record MarkView(String level, String sign, String rule) {}
 

@@ -102,6 +102,25 @@ class ReportPageTest {
   }
 
   @Test
+  void namesInNotesAreMarkedAsNames() {
+    String page = page(grown("kept", "flowers open", "seed saved") + "bed nook\n");
+    assertThat(section(page, "garden")).contains("<code>nook</code> is not drawn");
+  }
+
+  @Test
+  void theSignsOfALineStandTogetherAndHaveNames() {
+    String page =
+        page(grown("kept", "flowers open", "seed saved", "pollinate self by hand, for 2 fruits"));
+    String marks = StringUtils.substringBetween(page, "<span class=\"marks\">", "<code>");
+    assertThat(marks)
+        .containsPattern(
+            "<span class=\"mark (\\w+)\" title=\"\\1: ([a-z-]+)\"><span aria-hidden=\"true\">[▲◆○]</span>"
+                + "<span class=\"unseen\">\\1: \\2. </span></span>");
+    assertThat(StringUtils.countMatches(page, "<span class=\"marks\">"))
+        .isLessThanOrEqualTo(StringUtils.countMatches(page, "<span class=\"n\">"));
+  }
+
+  @Test
   void lotsWithoutADescentAreNamedUpToALimit() {
     StringBuilder plan = new StringBuilder(grown("one", SELFED, "seed saved"));
     IntStream.range(0, 25)
