@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import slipday.finding.Finding;
 import slipday.finding.Level;
@@ -37,6 +38,7 @@ public final class FileTexts {
 
   private final Map<Path, String> overlays;
   private final Optional<Map<Path, byte[]>> kept;
+  private final Set<Path> used = ConcurrentHashMap.newKeySet();
 
   private FileTexts(Map<Path, String> overlays, Optional<Map<Path, byte[]>> kept) {
     this.overlays = overlays;
@@ -120,6 +122,7 @@ public final class FileTexts {
           ? unusable("There was no file `" + name + "` then.", "")
           : decoded(bytes, name);
     }
+    used.add(path);
     try {
       if (Files.isDirectory(path)) {
         return unusable("`" + name + "` is a folder, not a file.", "Name a file in it.");
@@ -132,6 +135,19 @@ public final class FileTexts {
       return unusable("There is no file `" + name + "`.", help(path, name));
     } catch (IOException e) {
       return unusable("`" + name + "` can't be read: " + e.getMessage() + ".", "");
+    }
+  }
+
+  /** Whether a file is one of those read from the disk, by whatever name. */
+  public boolean hasRead(Path file) {
+    return Files.exists(file) && used.stream().anyMatch(u -> isSame(u, file));
+  }
+
+  private static boolean isSame(Path one, Path other) {
+    try {
+      return Files.isSameFile(one, other);
+    } catch (IOException e) {
+      return false;
     }
   }
 

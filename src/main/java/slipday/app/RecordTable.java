@@ -45,6 +45,7 @@ public final class RecordTable {
   private static final Set<String> POLLINATIONS =
       Set.of("selfed", "sibbed", "crossed", "backcrossed");
 
+  private static final Pattern LINE_END = Pattern.compile("\\r\\n?|\\n");
   private static final char[] DELIMITERS = {',', ';', '\t'};
 
   /** {@code Taste (of 10)}. */
@@ -112,13 +113,13 @@ public final class RecordTable {
         }
       }
       List<RecordBook.Wish> wishes = new ArrayList<>();
-      long before = parser.getCurrentLineNumber();
       for (CSVRecord row : parser) {
         // Spreadsheets save rows that were never filled in.
         if (!row.stream().allMatch(String::isBlank)) {
-          wishes.add(new RecordBook.Wish("line " + (before + 1), line(row, decimalCommas)));
+          // The parser stands behind the row, which may have taken several lines.
+          long line = parser.getCurrentLineNumber() - lineEnds(row);
+          wishes.add(new RecordBook.Wish("line " + line, line(row, decimalCommas)));
         }
-        before = parser.getCurrentLineNumber();
       }
       return Outcome.of(wishes);
     } catch (IOException
@@ -129,6 +130,10 @@ public final class RecordTable {
           "The table can't be read: " + e.getMessage(),
           "Save it again as CSV, with names in its first line.");
     }
+  }
+
+  private static long lineEnds(CSVRecord row) {
+    return row.stream().mapToLong(cell -> LINE_END.matcher(cell).results().count()).sum();
   }
 
   /** Spreadsheets also part columns by semicolons, where a decimal has a comma, and by tabs. */

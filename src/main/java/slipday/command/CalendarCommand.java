@@ -24,7 +24,7 @@ final class CalendarCommand {
   private CalendarCommand(Args args, Streams streams) {
     this.args = args;
     this.streams = streams;
-    this.output = args.text("--output", "");
+    this.output = PageOutput.named(args);
   }
 
   static Spec spec(Streams streams) {
@@ -34,10 +34,7 @@ final class CalendarCommand {
             "already there, it is brought up to date: what did not change stays as it was, and",
             "what is no longer to be done is cancelled. In JSON each planting has its own.")
         .plan()
-        .option(
-            new String[] {"-o", "--output"},
-            "FILE",
-            "The file to write; standard output if none is named.")
+        .option(PageOutput.OPTION, "FILE", PageOutput.SAYS)
         .flag("--tasks", "Writes tasks to tick off instead of events.")
         .option(
             "--since",
@@ -56,23 +53,19 @@ final class CalendarCommand {
     Form form = args.form(Form.ICS);
     PlanInput plan = new PlanInput(args, streams);
     Checked checked = plan.read();
-    checked.season().ifPresent(season -> write(season, form, plan.name()));
-    return plan.tellErrors(checked);
+    return plan.withSeason(checked, season -> write(season, form, plan));
   }
 
-  private void write(Season season, Form form, String plan) {
+  private void write(Season season, Form form, PlanInput plan) {
+    PageOutput page = new PageOutput(args, streams, plan);
+    // Before it is taken for a calendar to bring up to date.
+    page.refuseToOverwrite();
     ChoreBook book = Chores.of(season);
     ChoreBook rounds = Gathering.of(book);
-    String text = form == Form.JSON ? Json.text(CalendarData.of(plan, book)) : calendar(rounds);
-    if (output.isEmpty()) {
-      streams.out().print(text);
-    } else {
-      FileWriting.replace(streams.path(output), output, text);
-      streams
-          .out()
-          .print(
-              output + ": " + (form == Form.JSON ? book : rounds).chores().size() + " chores.\n");
-    }
+    String text =
+        form == Form.JSON ? Json.text(CalendarData.of(plan.name(), book)) : calendar(rounds);
+    int chores = (form == Form.JSON ? book : rounds).chores().size();
+    page.write(text, chores + " chores");
   }
 
   private String calendar(ChoreBook book) {
@@ -85,7 +78,7 @@ final class CalendarCommand {
     String since = args.text("--since", "");
     String name = since.isEmpty() ? output : since;
     Path path = streams.path(name);
-    if (name.isEmpty() || (since.isEmpty() && !Files.exists(path))) {
+    if (name.isEmpty() || (since.isEmpty() && !Files.isRegularFile(path))) {
       return Optional.empty();
     }
     Outcome<Optional<Source>> read = FileTexts.onDisk().read(path, name);

@@ -1,12 +1,9 @@
 package slipday.command;
 
-import slipday.app.Checked;
 import slipday.choice.Candidates;
 import slipday.output.CandidatesTable;
 import slipday.output.CandidatesText;
-import slipday.output.Json;
 import slipday.output.data.CandidatesData;
-import slipday.season.Season;
 
 /** The candidates of a line for the next generation. */
 final class CandidatesCommand {
@@ -30,22 +27,18 @@ final class CandidatesCommand {
   private static int run(Args args, Streams streams) {
     Form form = args.form(Form.TEXT);
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read();
-    if (checked.season().isEmpty()) {
-      return plan.tellErrors(checked);
-    }
-    Season season = checked.season().get();
-    Candidates found =
-        Candidates.of(season.garden(), LineArgument.of(args, season.garden(), plan.name()));
-    CandidatesData data = CandidatesData.of(plan.name(), season, found);
-    streams
-        .out()
-        .print(
-            switch (form) {
-              case JSON -> Json.text(data);
-              case CSV -> CandidatesTable.of(data);
-              default -> new CandidatesText(data, found, plan.ink()).text();
-            });
-    return Exit.CLEAN;
+    return plan.withSeason(
+        season -> {
+          Candidates found =
+              Candidates.of(season.garden(), LineArgument.of(args, season.garden(), plan.name()));
+          CandidatesData data = CandidatesData.of(plan.name(), season, found);
+          streams
+              .out()
+              .print(
+                  form.of(
+                      data,
+                      () -> CandidatesTable.of(data),
+                      () -> new CandidatesText(data, found, plan.ink()).text()));
+        });
   }
 }

@@ -2,7 +2,6 @@ package slipday.command;
 
 import java.util.List;
 import java.util.Optional;
-import slipday.app.Checked;
 import slipday.choice.Chooser;
 import slipday.choice.Chosen;
 import slipday.choice.Wish;
@@ -11,9 +10,7 @@ import slipday.garden.Line;
 import slipday.genetics.parents.Question;
 import slipday.output.ChooseTable;
 import slipday.output.ChooseText;
-import slipday.output.Json;
 import slipday.output.data.ChooseData;
-import slipday.season.Season;
 
 /** The fruits of a line whose seed goes on. */
 final class ChooseCommand {
@@ -61,32 +58,30 @@ final class ChooseCommand {
     }
     Wish wish = wish(args, List.of(), List.of());
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read();
-    if (checked.season().isEmpty()) {
-      return plan.tellErrors(checked);
-    }
-    Season season = checked.season().get();
-    Line line = LineArgument.of(args, season.garden(), plan.name());
-    Chosen chosen = choose(season.garden(), line, wish);
-    Optional<Chosen> other =
-        whatIf.map(
-            w ->
-                choose(
-                    season.garden(),
-                    line,
-                    w.equals("keep") ? wish(args, tags, List.of()) : wish(args, List.of(), tags)));
-    ChooseData data = ChooseData.of(plan.name(), season, chosen);
-    String says = whatIf.orElse("") + " " + String.join(", ", tags);
-    ChooseData told = other.map(o -> data.with(says, o)).orElse(data);
-    streams
-        .out()
-        .print(
-            switch (form) {
-              case JSON -> Json.text(told);
-              case CSV -> ChooseTable.of(told);
-              default -> new ChooseText(told, chosen, other, plan.ink()).text();
-            });
-    return Exit.CLEAN;
+    return plan.withSeason(
+        season -> {
+          Line line = LineArgument.of(args, season.garden(), plan.name());
+          Chosen chosen = choose(season.garden(), line, wish);
+          Optional<Chosen> other =
+              whatIf.map(
+                  w ->
+                      choose(
+                          season.garden(),
+                          line,
+                          w.equals("keep")
+                              ? wish(args, tags, List.of())
+                              : wish(args, List.of(), tags)));
+          ChooseData data = ChooseData.of(plan.name(), season, chosen);
+          String says = whatIf.orElse("") + " " + String.join(", ", tags);
+          ChooseData told = other.map(o -> data.with(says, o)).orElse(data);
+          streams
+              .out()
+              .print(
+                  form.of(
+                      told,
+                      () -> ChooseTable.of(told),
+                      () -> new ChooseText(told, chosen, other, plan.ink()).text()));
+        });
   }
 
   private static Chosen choose(Garden garden, Line line, Wish wish) {

@@ -2,7 +2,6 @@ package slipday.command;
 
 import java.util.List;
 import java.util.Optional;
-import slipday.app.Checked;
 import slipday.descent.Lineage;
 import slipday.descent.Subjects;
 import slipday.garden.record.Subject;
@@ -26,11 +25,12 @@ final class DescentCommand {
             "0..*",
             "SUBJECT",
             "A lot, a tag (3A, or 3A of 2025), or a plant (PLANTING plant 3).")
-        .option("--with", "OTHER", "Another, named likewise, to tell the kinship with.")
+        .phrase("--with", "OTHER", "Another, named likewise, to tell the kinship with.")
         .forms("text or json.", Form.TEXT, Form.JSON)
         .examples(
             "slipday descent plan.season tern-amber-f3",
             "slipday descent plan.season tern-amber-f3 plant 3 --with ropewalk-2023",
+            "slipday descent plan.season tern-amber-f3 plant 3 --with tern-amber-f3 plant 8",
             "slipday descent plan.season 3A of 2025 --format json")
         .runs(args -> run(args, streams));
   }
@@ -44,22 +44,20 @@ final class DescentCommand {
           "Name a lot, a tag or a plant after the plan.");
     }
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read();
-    if (checked.season().isEmpty()) {
-      return plan.tellErrors(checked);
-    }
-    Season season = checked.season().get();
-    Subject subject = subject(season, String.join(" ", words), plan);
-    Optional<Subject> other =
-        args.has("--with")
-            ? Optional.of(subject(season, args.text("--with", ""), plan))
-            : Optional.empty();
-    DescentData data =
-        DescentData.of(plan.name(), season, subject, Lineage.of(season.garden(), subject, other));
-    streams
-        .out()
-        .print(form == Form.JSON ? Json.text(data) : new DescentText(data, plan.ink()).text());
-    return Exit.CLEAN;
+    return plan.withSeason(
+        season -> {
+          Subject subject = subject(season, String.join(" ", words), plan);
+          Optional<Subject> other =
+              args.has("--with")
+                  ? Optional.of(subject(season, args.text("--with", ""), plan))
+                  : Optional.empty();
+          Lineage lineage = Lineage.of(season.garden(), subject, other);
+          DescentData data = DescentData.of(plan.name(), season, subject, lineage);
+          streams
+              .out()
+              .print(
+                  form == Form.JSON ? Json.text(data) : new DescentText(data, plan.ink()).text());
+        });
   }
 
   private static Subject subject(Season season, String words, PlanInput plan) {

@@ -13,6 +13,8 @@ import java.nio.file.attribute.PosixFileAttributeView;
 
 /** Writes files whole or not at all: beside the place they are for, then moved there. */
 final class FileWriting {
+  private static final int MOST_LINKS = 40;
+
   private FileWriting() {}
 
   /**
@@ -25,7 +27,12 @@ final class FileWriting {
     }
     Path beside = null;
     try {
-      Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+      Path target = target(file);
+      if (Files.exists(target) && !Files.isRegularFile(target)) {
+        // A pipe or a device takes what is written; nothing can take its place.
+        Files.write(target, text.getBytes(StandardCharsets.UTF_8), StandardOpenOption.WRITE);
+        return;
+      }
       beside = Files.createTempFile(target.getParent(), ".slipday", ".tmp");
       // On the disk before it takes its place: after a crash the place holds the one or the other.
       Files.write(
@@ -39,6 +46,15 @@ final class FileWriting {
       discard(beside);
       throw new CommandFailure("`" + name + "` can't be written: " + reason(e) + ".", "");
     }
+  }
+
+  /** What a path leads to, also where that is yet to be made. */
+  private static Path target(Path file) throws IOException {
+    Path target = file.toAbsolutePath();
+    for (int links = 0; links < MOST_LINKS && Files.isSymbolicLink(target); links++) {
+      target = target.resolveSibling(Files.readSymbolicLink(target));
+    }
+    return Files.exists(target) ? target.toRealPath() : target;
   }
 
   /**

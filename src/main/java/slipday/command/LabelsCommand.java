@@ -80,7 +80,7 @@ final class LabelsCommand {
     List<SeedLot> lots =
         wants(SEED) ? SeedBox.lots(garden, OptionalInt.empty()) : List.<SeedLot>of();
     LabelsData data = LabelsData.of(plan.name(), season, lots, wants(FRUIT), free);
-    new PageOutput(args, streams)
+    new PageOutput(args, streams, plan)
         .write(
             switch (form) {
               case JSON -> Json.text(data);

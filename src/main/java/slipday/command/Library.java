@@ -107,7 +107,9 @@ final class Library {
     OptionSpec.Builder built =
         OptionSpec.builder(option.names().toArray(String[]::new))
             .description(escaped(option.description()));
-    if (!option.isFlag()) {
+    if (option.many()) {
+      built.type(String[].class).arity("1..*").paramLabel(option.label());
+    } else if (!option.isFlag()) {
       built.type(String.class).paramLabel(option.label());
     }
     if (!option.words().isEmpty()) {
@@ -147,7 +149,11 @@ final class Library {
     for (OptionSpec option : parsed.matchedOptions()) {
       Object value = option.getValue();
       for (String name : option.names()) {
-        options.put(name, value instanceof String text ? text : "");
+        options.put(
+            name,
+            value instanceof String[] words
+                ? String.join(" ", words)
+                : value instanceof String text ? text : "");
       }
     }
     Map<String, List<String>> words = new HashMap<>();

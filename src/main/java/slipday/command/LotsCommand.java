@@ -2,7 +2,6 @@ package slipday.command;
 
 import java.util.List;
 import java.util.OptionalInt;
-import slipday.app.Checked;
 import slipday.finding.Nearest;
 import slipday.garden.record.Fact;
 import slipday.output.LotsText;
@@ -43,23 +42,20 @@ final class LotsCommand {
       throw new CommandFailure("Labels are text only.", "Leave --labels or --format off.");
     }
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read();
-    if (checked.season().isEmpty()) {
-      return plan.tellErrors(checked);
-    }
-    Season season = checked.season().get();
-    List<String> asked = args.words("LOT");
-    List<SeedLot> lots = asked(SeedBox.lots(season.garden(), plants), asked, plan.name());
-    LotsData data = LotsData.of(plan.name(), season, lots);
-    LotsText text = new LotsText(data, !asked.isEmpty(), givenAway(lots, season), plan.ink());
-    streams
-        .out()
-        .print(
-            form.of(
-                data,
-                () -> Tables.of(data),
-                () -> args.has("--labels") ? text.labels() : text.text()));
-    return Exit.CLEAN;
+    return plan.withSeason(
+        season -> {
+          List<String> asked = args.words("LOT");
+          List<SeedLot> lots = asked(SeedBox.lots(season.garden(), plants), asked, plan.name());
+          LotsData data = LotsData.of(plan.name(), season, lots);
+          LotsText text = new LotsText(data, !asked.isEmpty(), givenAway(lots, season), plan.ink());
+          streams
+              .out()
+              .print(
+                  form.of(
+                      data,
+                      () -> Tables.of(data),
+                      () -> args.has("--labels") ? text.labels() : text.text()));
+        });
   }
 
   private static boolean givenAway(List<SeedLot> lots, Season season) {

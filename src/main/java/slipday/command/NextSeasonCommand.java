@@ -69,7 +69,7 @@ final class NextSeasonCommand {
     } else {
       streams.out().print(print ? draft.text() : NextSeasonText.of(data, plan.ink()));
     }
-    return Exit.CLEAN;
+    return plan.tellErrors(checked);
   }
 
   /** A printed plan is made to stand beside this season's. */

@@ -48,7 +48,7 @@ final class PlainArgs {
     String name = equals < 0 ? word : word.substring(0, equals);
     Optional<Spec.Option> option = spec.option(name);
     boolean plain = name.startsWith("--") || word.length() == 2;
-    if (!plain || option.isEmpty() || options.containsKey(name)) {
+    if (!plain || option.isEmpty() || option.get().many() || options.containsKey(name)) {
       return false;
     }
     String value = equals < 0 ? "" : word.substring(equals + 1);

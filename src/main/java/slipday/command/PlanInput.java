@@ -14,11 +14,13 @@ import slipday.garden.Garden;
 import slipday.output.FindingsText;
 import slipday.output.Ink;
 import slipday.output.Shell;
+import slipday.season.Season;
 
 /** The plan a command is about, and how it is read. */
 final class PlanInput {
   private final Args args;
   private final Streams streams;
+  private final FileTexts texts = FileTexts.onDisk();
   private final boolean stdin;
   private final String name;
 
@@ -67,14 +69,42 @@ final class PlanInput {
    * @throws CommandFailure if its first file can't be used
    */
   Checked read(LocalDate today, Consumer<Garden> named) {
-    Pipeline pipeline =
-        new Pipeline(FileTexts.onDisk(), args.has("--include-outside"), today, named);
+    Pipeline pipeline = new Pipeline(texts, args.has("--include-outside"), today, named);
     Path path = streams.path(name);
     Checked checked = stdin ? pipeline.check(streams.in(), name, path) : pipeline.check(path, name);
     if (!checked.usable()) {
       throw CommandFailure.of(checked.findings());
     }
     return checked;
+  }
+
+  /**
+   * @param file to be written
+   * @param called as the user named it
+   * @throws CommandFailure if that is one of the files the plan was read from
+   */
+  void refuseToOverwrite(Path file, String called) {
+    if (texts.hasRead(file)) {
+      throw new CommandFailure(
+          "`" + called + "` is one of the files that were read, and is left as it is.",
+          "Name another file to write.");
+    }
+  }
+
+  /**
+   * Does with the plan's season what a command is for, if there is one, and then says what errors
+   * stand in the plan.
+   *
+   * @return the exit code they call for
+   */
+  int withSeason(Consumer<Season> does) {
+    return withSeason(read(), does);
+  }
+
+  /** The same of a plan that is read. */
+  int withSeason(Checked checked, Consumer<Season> does) {
+    checked.season().ifPresent(does);
+    return tellErrors(checked);
   }
 
   /**

@@ -1,12 +1,9 @@
 package slipday.command;
 
-import slipday.app.Checked;
 import slipday.choice.Progress;
-import slipday.output.Json;
 import slipday.output.ProgressTable;
 import slipday.output.ProgressText;
 import slipday.output.data.ProgressData;
-import slipday.season.Season;
 
 /** A line over its generations. */
 final class ProgressCommand {
@@ -31,22 +28,18 @@ final class ProgressCommand {
   private static int run(Args args, Streams streams) {
     Form form = args.form(Form.TEXT);
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read();
-    if (checked.season().isEmpty()) {
-      return plan.tellErrors(checked);
-    }
-    Season season = checked.season().get();
-    Progress found =
-        Progress.of(season.garden(), LineArgument.of(args, season.garden(), plan.name()));
-    ProgressData data = ProgressData.of(plan.name(), season, found);
-    streams
-        .out()
-        .print(
-            switch (form) {
-              case JSON -> Json.text(data);
-              case CSV -> ProgressTable.of(data);
-              default -> new ProgressText(data, found, plan.ink()).text();
-            });
-    return Exit.CLEAN;
+    return plan.withSeason(
+        season -> {
+          Progress found =
+              Progress.of(season.garden(), LineArgument.of(args, season.garden(), plan.name()));
+          ProgressData data = ProgressData.of(plan.name(), season, found);
+          streams
+              .out()
+              .print(
+                  form.of(
+                      data,
+                      () -> ProgressTable.of(data),
+                      () -> new ProgressText(data, found, plan.ink()).text()));
+        });
   }
 }

@@ -23,8 +23,8 @@ final class ReportCommand {
   }
 
   private static int run(Args args, Streams streams) {
-    PageOutput output = new PageOutput(args, streams);
     PlanInput plan = new PlanInput(args, streams);
+    PageOutput output = new PageOutput(args, streams, plan);
     LocalDate day = Today.date(args, streams);
     ReportAhead ahead = new ReportAhead(day);
     Checked checked = plan.read(Today.latest(args, streams, "--date"), ahead::begin);

@@ -44,7 +44,8 @@ final class SheetCommand {
             from,
             WeekSheet.lastDay(from),
             WeekSheet.of(season, from));
-    new PageOutput(args, streams).write(form == Form.JSON ? Json.text(data) : SheetPage.html(data));
+    new PageOutput(args, streams, plan)
+        .write(form == Form.JSON ? Json.text(data) : SheetPage.html(data));
     return plan.tellErrors(checked);
   }
 }

@@ -27,8 +27,10 @@ final class Spec {
    * @param names with their hyphens
    * @param label of its value; empty where it takes none
    * @param words that its value can be; empty where that is no list
+   * @param many whether its value is all that stands before the next option
    */
-  record Option(List<String> names, String label, List<String> words, String description) {
+  record Option(
+      List<String> names, String label, List<String> words, String description, boolean many) {
     boolean isFlag() {
       return label.isEmpty();
     }
@@ -108,7 +110,7 @@ final class Spec {
   }
 
   Spec flag(String name, String description) {
-    options.add(new Option(List.of(name), "", List.of(), description));
+    options.add(new Option(List.of(name), "", List.of(), description, false));
     return this;
   }
 
@@ -117,12 +119,18 @@ final class Spec {
   }
 
   Spec option(String[] names, String label, String description) {
-    options.add(new Option(List.of(names), label, List.of(), description));
+    options.add(new Option(List.of(names), label, List.of(), description, false));
+    return this;
+  }
+
+  /** An option whose value is all the words up to the next option. */
+  Spec phrase(String name, String label, String description) {
+    options.add(new Option(List.of(name), label, List.of(), description, true));
     return this;
   }
 
   Spec choice(String name, String label, List<String> words, String description) {
-    options.add(new Option(List.of(name), label, words, description));
+    options.add(new Option(List.of(name), label, words, description, false));
     return this;
   }
 

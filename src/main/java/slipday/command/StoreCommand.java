@@ -2,11 +2,9 @@ package slipday.command;
 
 import java.time.LocalDate;
 import slipday.app.Checked;
-import slipday.output.Json;
 import slipday.output.StoreText;
 import slipday.output.Tables;
 import slipday.output.data.StoreData;
-import slipday.season.Season;
 import slipday.storage.Store;
 
 final class StoreCommand {
@@ -16,8 +14,9 @@ final class StoreCommand {
     return Spec.of(
             "Shows the fruit in store: how it keeps, when it is best eaten, and by when.",
             "By the record of what was stored and looked at, of this season and others. Best",
-            "is when fruit of the line was scored highest for flavour; eat by is when the first",
-            "of the line had gone soft, rotten or shrivelled.")
+            "is when fruit of the line was scored highest for flavour; eat by is when the",
+            "first of the line had gone soft, rotten or shrivelled. Soft fruit is to be",
+            "thrown away. For a day gone by, what was recorded later does not count.")
         .plan()
         .option("--date", "DAY", "The day, such as 2027-01-15; today if none is named.")
         .forms("text, json or csv.", Form.TEXT, Form.JSON, Form.CSV)
@@ -29,20 +28,19 @@ final class StoreCommand {
     Form form = args.form(Form.TEXT);
     LocalDate today = Today.date(args, streams);
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read();
-    if (checked.season().isEmpty()) {
-      return plan.tellErrors(checked);
-    }
-    Season season = checked.season().get();
-    StoreData data = StoreData.of(plan.name(), season, Store.of(season.garden()), today);
-    streams
-        .out()
-        .print(
-            switch (form) {
-              case JSON -> Json.text(data);
-              case CSV -> Tables.of(data);
-              default -> new StoreText(data, plan.ink(), season.garden().units()).text();
-            });
-    return Exit.CLEAN;
+    Checked checked = plan.read(Today.latest(args, streams, "--date"));
+    return plan.withSeason(
+        checked,
+        season -> {
+          Store store = Store.of(season.garden().asOf(today));
+          StoreData data = StoreData.of(plan.name(), season, store, today);
+          streams
+              .out()
+              .print(
+                  form.of(
+                      data,
+                      () -> Tables.of(data),
+                      () -> new StoreText(data, plan.ink(), season.garden().units()).text()));
+        });
   }
 }

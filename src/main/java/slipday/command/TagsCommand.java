@@ -1,11 +1,9 @@
 package slipday.command;
 
-import slipday.app.Checked;
 import slipday.descent.Tags;
 import slipday.output.Json;
 import slipday.output.TagsText;
 import slipday.output.data.TagsData;
-import slipday.season.Season;
 
 final class TagsCommand {
   private static final String DIGITS = "[1-9]\\d{0,2}";
@@ -37,18 +35,18 @@ final class TagsCommand {
           "For example --count 20.");
     }
     PlanInput plan = new PlanInput(args, streams);
-    Checked checked = plan.read();
-    if (checked.season().isEmpty()) {
-      return plan.tellErrors(checked);
-    }
-    Season season = checked.season().get();
     boolean check = args.has("--check");
-    TagsData data =
-        TagsData.of(
-            plan.name(), season, check, Tags.free(season.garden(), Integer.parseInt(count), check));
-    streams
-        .out()
-        .print(form == Form.JSON ? Json.text(data) : new TagsText(data, plan.ink()).text());
-    return Exit.CLEAN;
+    return plan.withSeason(
+        season -> {
+          TagsData data =
+              TagsData.of(
+                  plan.name(),
+                  season,
+                  check,
+                  Tags.free(season.garden(), Integer.parseInt(count), check));
+          streams
+              .out()
+              .print(form == Form.JSON ? Json.text(data) : new TagsText(data, plan.ink()).text());
+        });
   }
 }

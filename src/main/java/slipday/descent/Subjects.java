@@ -17,6 +17,7 @@ import slipday.garden.record.Fruit;
 import slipday.garden.record.Plants;
 import slipday.garden.record.Stand;
 import slipday.garden.record.Subject;
+import slipday.measure.Reasoned;
 
 /** Finds what a gardener names: {@code 3A}, {@code 3A of 2025}, a lot, {@code rope plant 2}. */
 public final class Subjects {
@@ -37,8 +38,7 @@ public final class Subjects {
     String text = words.strip().replaceAll("\\s+", " ");
     Matcher plant = PLANT.matcher(text);
     if (plant.matches()) {
-      int year = plant.group(3) == null ? garden.season().year() : number(plant.group(3));
-      return plant(plant.group(1), number(plant.group(2)), year);
+      return plant(plant.group(1), number(plant.group(2)), year(plant));
     }
     Matcher tag = TAG_OF_SEASON.matcher(text);
     if (tag.matches()) {
@@ -69,6 +69,36 @@ public final class Subjects {
 
   /** What to do about a name that is none. */
   public String help(String words) {
+    Matcher plant = PLANT.matcher(words.strip().replaceAll("\\s+", " "));
+    return plant.matches()
+        ? plantHelp(plant.group(1), plant.group(2), year(plant))
+        : nameHelp(words);
+  }
+
+  private String plantHelp(String name, String number, int year) {
+    Optional<Integer> most = stand(name, year).flatMap(this::plants);
+    if (most.isPresent()) {
+      return "`" + name + "` has " + most.get() + " plants, counted from 1.";
+    }
+    List<Stand> stands = recorded().toList();
+    Optional<Integer> grown =
+        stands.stream().filter(s -> s.name().equals(name)).map(Stand::year).max(Integer::compare);
+    if (grown.isPresent()) {
+      return Nearest.meant(name + " plant " + number + " of " + grown.get());
+    }
+    List<String> known = new ArrayList<>(stands.stream().map(Stand::name).toList());
+    garden.plantings().stream().map(Planting::name).forEach(known::add);
+    return Nearest.help(
+        name,
+        known,
+        () ->
+            "Name a planting of this season, or one of an earlier with its year:"
+                + " `PLANTING plant 1 of "
+                + (garden.season().year() - 1)
+                + "`.");
+  }
+
+  private String nameHelp(String words) {
     List<String> known = new ArrayList<>(garden.lots().stream().map(Lot::name).toList());
     garden.record().every(Fruit.class).map(Fruit::tag).forEach(known::add);
     garden.plantings().stream().map(Planting::name).forEach(known::add);
@@ -94,28 +124,58 @@ public final class Subjects {
   }
 
   private Optional<Subject> plant(String name, int number, int year) {
-    if (number == 0) {
-      return Optional.empty();
+    return stand(name, year)
+        .map(s -> new Plants(s, Optional.of(number)))
+        .filter(p -> number > 0 && (isTold(p) || number <= plants(p.stand()).orElse(number)))
+        .map(p -> p);
+  }
+
+  /** Whether a fruit is recorded of it, or of its pollen. */
+  private boolean isTold(Plants plants) {
+    return garden
+        .record()
+        .every(Fruit.class)
+        .anyMatch(f -> f.seedParent().equals(plants) || f.pollenParent().equals(plants));
+  }
+
+  /** How many plants a stand has: those planted out, or else those planned. */
+  private Optional<Integer> plants(Stand stand) {
+    List<Optional<Integer>> out =
+        garden
+            .record()
+            .every(Fact.PlantedOut.class)
+            .filter(f -> f.stand().equals(stand))
+            .map(Fact.PlantedOut::plants)
+            .toList();
+    if (!out.isEmpty()) {
+      return out.stream().allMatch(Optional::isPresent)
+          ? Optional.of(out.stream().mapToInt(n -> n.orElse(0)).sum())
+          : Optional.empty();
     }
+    return stand.planting().flatMap(Planting::plants).map(Reasoned::value);
+  }
+
+  private int year(Matcher plant) {
+    return plant.group(3) == null ? garden.season().year() : number(plant.group(3));
+  }
+
+  private Optional<Stand> stand(String name, int year) {
     Optional<Stand> planned =
         year == garden.season().year()
             ? garden.planting(name).map(p -> new Stand(year, name, p.lot(), Optional.of(p)))
             : Optional.empty();
-    return planned.or(() -> recorded(name, year)).map(s -> new Plants(s, Optional.of(number)));
+    return planned.or(
+        () -> recorded().filter(s -> s.year() == year && s.name().equals(name)).findFirst());
   }
 
-  /** A stand of another season is known by the fruits it bore. */
-  private Optional<Stand> recorded(String name, int year) {
-    Stream<Stand> stands =
-        garden.record().facts().stream()
-            .flatMap(
-                f ->
-                    f instanceof Fruit fruit
-                        ? Stream.of(fruit.seedParent().stand(), fruit.pollenParent().stand())
-                        : f instanceof Fact.Sowed sowed
-                            ? Stream.of(sowed.stand())
-                            : Stream.empty());
-    return stands.filter(s -> s.year() == year && s.name().equals(name)).findFirst();
+  /** A stand of another season is known by its sowing and the fruits it bore. */
+  private Stream<Stand> recorded() {
+    return garden.record().facts().stream()
+        .flatMap(
+            f ->
+                f instanceof Fruit fruit
+                    ? Stream.of(fruit.seedParent().stand(), fruit.pollenParent().stand())
+                    : f instanceof Fact.Sowed sowed ? Stream.of(sowed.stand()) : Stream.empty());
   }
 
   private static int number(String digits) {

@@ -45,7 +45,10 @@ public final class RateReader {
       }
       return share(Double.parseDouble(asked.substring(0, asked.indexOf(':'))), all, asked);
     }
-    return Answer.refused("`" + asked + "` is not a share.");
+    return Answer.refused(
+        "`"
+            + asked
+            + "` is not a share such as 1 in 16, 85 %, 44 of 50 or 1:3, of 7 digits at most.");
   }
 
   private static double number(Matcher matcher, int group) {

@@ -11,6 +11,7 @@ import slipday.output.data.StoreData.KeepingData;
 /** What lies in store, for people. */
 public final class StoreText {
   private static final String NOTHING = "-";
+  private static final String SOFT = "soft";
 
   private final StoreData data;
   private final Ink ink;
@@ -62,9 +63,11 @@ public final class StoreText {
         f.looked().map(d -> f.state().orElse("") + " " + d).orElse("never"),
         weight(f),
         day(f.best()),
-        f.eatBy()
-            .map(d -> d.isBefore(data.today()) ? "now (" + d + ")" : d.toString())
-            .orElse(NOTHING),
+        f.state().filter(SOFT::equals).isPresent()
+            ? "throw away"
+            : f.eatBy()
+                .map(d -> d.isBefore(data.today()) ? "now (" + d + ")" : d.toString())
+                .orElse(NOTHING),
         Lines.clean(f.where().orElse(NOTHING)));
   }
 
@@ -83,6 +86,7 @@ public final class StoreText {
                                 ", now "
                                     + units.mass(last)
                                     + " ("
+                                    + (last > first ? "+" : "")
                                     + Math.round(100 * (last - first) / first)
                                     + " %)")
                         .orElse(""))
@@ -115,6 +119,12 @@ public final class StoreText {
                 out.append("; loses ")
                     .append(Quantity.plain(Math.round(1000 * share) / 10.0))
                     .append(" % of its weight a month"));
+    if (k.gained() > 0) {
+      out.append("; ")
+          .append(Lines.count(k.gained(), "fruit"))
+          .append(" weighed more later than first, which can't be: weigh again")
+          .append(k.lostAMonth().isPresent() ? " (left out)" : "");
+    }
     return out.append('.').toString();
   }
 }

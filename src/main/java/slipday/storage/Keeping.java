@@ -13,7 +13,9 @@ import slipday.garden.Line;
  * @param best the days from picking at which its flavour was scored highest; empty unless it was
  *     scored at two ages or more
  * @param bestFlavour the mean of the scores then, a share of the points to be had
- * @param lostAMonth the mean share of its weight that it lost in 30 days
+ * @param lostAMonth the mean share of its weight that it lost in 30 days, of fruits that grew no
+ *     heavier
+ * @param gained fruits weighed heavier later than first, which tell nothing of drying
  */
 public record Keeping(
     Line line,
@@ -23,4 +25,5 @@ public record Keeping(
     Optional<Integer> spoiltDays,
     Optional<Integer> best,
     Optional<Double> bestFlavour,
-    Optional<Double> lostAMonth) {}
+    Optional<Double> lostAMonth,
+    int gained) {}

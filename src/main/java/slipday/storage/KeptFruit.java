@@ -31,6 +31,7 @@ public record KeptFruit(
     Map<Integer, Double> flavour,
     boolean emptied) {
   private static final String SOUND = "sound";
+  private static final String SOFT = "soft";
   private static final String ROTTEN = "rotten";
 
   /** The weight of one fruit, in kg, on a day. */
@@ -48,6 +49,16 @@ public record KeptFruit(
   /** Whether it still lies there: neither rotten nor opened for its seed. */
   public boolean isThere() {
     return !emptied && lastLook().filter(l -> l.state().equals(ROTTEN)).isEmpty();
+  }
+
+  /** Whether it lies there soft: it is thrown away, and not eaten. */
+  public boolean isSoft() {
+    return lastLook().filter(l -> l.state().equals(SOFT)).isPresent();
+  }
+
+  /** Whether it was weighed heavier later than first: a fruit in store takes up no water. */
+  boolean gained() {
+    return lostADay().filter(lost -> lost < 0).isPresent();
   }
 
   static boolean isSound(Fact.LookedAt look) {

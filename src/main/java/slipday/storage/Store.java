@@ -42,7 +42,8 @@ public record Store(List<KeptFruit> fruits, List<Keeping> keeping, Map<Lot, Stri
         all.stream()
             .filter(KeptFruit::isThere)
             .sorted(
-                Comparator.comparing((KeptFruit f) -> store.eatBy(f).orElse(LocalDate.MAX))
+                Comparator.comparing((KeptFruit f) -> !f.isSoft())
+                    .thenComparing(f -> store.eatBy(f).orElse(LocalDate.MAX))
                     .thenComparing(KeptFruit::since)
                     .thenComparing(KeptFruit::name))
             .toList();
@@ -58,14 +59,20 @@ public record Store(List<KeptFruit> fruits, List<Keeping> keeping, Map<Lot, Stri
     return keeping.stream().filter(k -> k.line().name().equals(fruit.line().name())).findFirst();
   }
 
-  /** When fruit of its line tasted best; empty where that was not scored. */
+  /** When fruit of its line tasted best; empty where that was not scored, and of a soft one. */
   public Optional<LocalDate> best(KeptFruit fruit) {
-    return of(fruit).flatMap(Keeping::best).map(days -> fruit.since().plusDays(days));
+    return of(fruit)
+        .filter(k -> !fruit.isSoft())
+        .flatMap(Keeping::best)
+        .map(days -> fruit.since().plusDays(days));
   }
 
-  /** By when the first of its line had spoilt; empty where none has. */
+  /** By when the first of its line had spoilt; empty where none has, and of a soft one. */
   public Optional<LocalDate> eatBy(KeptFruit fruit) {
-    return of(fruit).flatMap(Keeping::spoiltDays).map(days -> fruit.since().plusDays(days));
+    return of(fruit)
+        .filter(k -> !fruit.isSoft())
+        .flatMap(Keeping::spoiltDays)
+        .map(days -> fruit.since().plusDays(days));
   }
 
   private static Map<Lot, String> seed(Garden garden) {
@@ -194,7 +201,10 @@ public record Store(List<KeptFruit> fruits, List<Keeping> keeping, Map<Lot, Stri
                     Comparator.comparingDouble((Map.Entry<Integer, Double> e) -> e.getValue())
                         .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())));
     List<Double> lost =
-        fruits.stream().flatMap(f -> f.lostADay().map(share -> share * MONTH).stream()).toList();
+        fruits.stream()
+            .filter(f -> !f.gained())
+            .flatMap(f -> f.lostADay().map(share -> share * MONTH).stream())
+            .toList();
     return new Keeping(
         fruits.get(0).line(),
         seen.size(),
@@ -205,7 +215,8 @@ public record Store(List<KeptFruit> fruits, List<Keeping> keeping, Map<Lot, Stri
         seen.stream().flatMap(f -> firstSpoilt(f).stream()).min(Comparator.naturalOrder()),
         best.map(Map.Entry::getKey),
         best.map(Map.Entry::getValue),
-        lost.isEmpty() ? Optional.empty() : Optional.of(mean(lost)));
+        lost.isEmpty() ? Optional.empty() : Optional.of(mean(lost)),
+        (int) fruits.stream().filter(KeptFruit::gained).count());
   }
 
   private static Optional<Integer> firstSpoilt(KeptFruit fruit) {

@@ -49,6 +49,17 @@ class RecordCommandTest {
 
   @TempDir Path folder;
 
+  @Test
+  void linesAreCountedAsAnEditorCountsThem() throws IOException {
+    Files.writeString(
+        folder.resolve("p.csv"),
+        "day,Tag,said\n\n2026-07-01,7Z,\"two\nlines\"\n2026-07-02,8Z,\n\n\n2026-07-03,9Z,\"x\ny\"");
+    assertThat(record("--from", "p.csv", "--columns", "date=day,tag=Tag").err())
+        .contains("p.csv, line 3: No fruit of 2026 carries the tag `7Z`.")
+        .contains("p.csv, line 5: No fruit of 2026 carries the tag `8Z`.")
+        .contains("p.csv, line 8: No fruit of 2026 carries the tag `9Z`.");
+  }
+
   @BeforeEach
   void thePlan() throws IOException {
     Files.writeString(folder.resolve("plan.season"), PLAN);

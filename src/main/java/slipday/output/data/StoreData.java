@@ -36,8 +36,8 @@ public record StoreData(
    * @param state how it was then
    * @param firstKilograms as weighed first
    * @param lastKilograms as weighed last
-   * @param best when fruit of its line tasted best
-   * @param eatBy when the first of its line had spoilt
+   * @param best when fruit of its line tasted best; null of a soft one, which is thrown away
+   * @param eatBy when the first of its line had spoilt; null of a soft one
    */
   public record FruitData(
       String name,
@@ -78,6 +78,7 @@ public record StoreData(
    *     ages
    * @param bestFlavour the mean score then, as a share of the points to be had
    * @param lostAMonth the mean share of its weight it lost in 30 days
+   * @param gained fruits weighed heavier later than first; they are left out of what was lost
    */
   public record KeepingData(
       String line,
@@ -87,7 +88,8 @@ public record StoreData(
       Optional<Integer> spoiltDays,
       Optional<Integer> bestDays,
       Optional<Double> bestFlavour,
-      Optional<Double> lostAMonth) {
+      Optional<Double> lostAMonth,
+      int gained) {
     static KeepingData of(Keeping k) {
       return new KeepingData(
           k.line().name(),
@@ -97,7 +99,8 @@ public record StoreData(
           k.spoiltDays(),
           k.best(),
           k.bestFlavour(),
-          k.lostAMonth());
+          k.lostAMonth(),
+          k.gained());
     }
   }
 
