@@ -63,11 +63,13 @@ public final class StoreText {
         f.looked().map(d -> f.state().orElse("") + " " + d).orElse("never"),
         weight(f),
         day(f.best()),
-        f.state().filter(SOFT::equals).isPresent()
-            ? "throw away"
-            : f.eatBy()
-                .map(d -> d.isBefore(data.today()) ? "now (" + d + ")" : d.toString())
-                .orElse(NOTHING),
+        f.bitter()
+            ? "destroy: bitter"
+            : f.state().filter(SOFT::equals).isPresent()
+                ? "throw away"
+                : f.eatBy()
+                    .map(d -> d.isBefore(data.today()) ? "now (" + d + ")" : d.toString())
+                    .orElse(NOTHING),
         Lines.clean(f.where().orElse(NOTHING)));
   }
 

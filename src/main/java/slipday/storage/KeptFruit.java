@@ -19,6 +19,7 @@ import slipday.garden.record.Fact;
  * @param last as it was weighed last, where that was another day
  * @param flavour its score, a share of the points to be had, by its age in days
  * @param emptied whether its seed was taken since
+ * @param bitter whether it, or its plant, tasted bitter
  */
 public record KeptFruit(
     String name,
@@ -29,7 +30,8 @@ public record KeptFruit(
     Optional<Weighed> first,
     Optional<Weighed> last,
     Map<Integer, Double> flavour,
-    boolean emptied) {
+    boolean emptied,
+    boolean bitter) {
   private static final String SOUND = "sound";
   private static final String SOFT = "soft";
   private static final String ROTTEN = "rotten";
@@ -54,6 +56,11 @@ public record KeptFruit(
   /** Whether it lies there soft: it is thrown away, and not eaten. */
   public boolean isSoft() {
     return lastLook().filter(l -> l.state().equals(SOFT)).isPresent();
+  }
+
+  /** Whether nothing of it is to be eaten. */
+  public boolean isWaste() {
+    return isSoft() || bitter;
   }
 
   /** Whether it was weighed heavier later than first: a fruit in store takes up no water. */

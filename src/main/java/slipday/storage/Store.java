@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import slipday.garden.Garden;
 import slipday.garden.Lot;
 import slipday.garden.SeasonYear;
+import slipday.garden.record.Bitterness;
 import slipday.garden.record.Fact;
 import slipday.garden.record.Figures;
 import slipday.garden.record.Fruit;
@@ -59,18 +60,23 @@ public record Store(List<KeptFruit> fruits, List<Keeping> keeping, Map<Lot, Stri
     return keeping.stream().filter(k -> k.line().name().equals(fruit.line().name())).findFirst();
   }
 
-  /** When fruit of its line tasted best; empty where that was not scored, and of a soft one. */
+  /**
+   * When fruit of its line tasted best; empty where that was not scored, and of a soft or bitter
+   * one.
+   */
   public Optional<LocalDate> best(KeptFruit fruit) {
     return of(fruit)
-        .filter(k -> !fruit.isSoft())
+        .filter(k -> !fruit.isWaste())
         .flatMap(Keeping::best)
         .map(days -> fruit.since().plusDays(days));
   }
 
-  /** By when the first of its line had spoilt; empty where none has, and of a soft one. */
+  /**
+   * By when the first of its line had spoilt; empty where none has, and of a soft or bitter one.
+   */
   public Optional<LocalDate> eatBy(KeptFruit fruit) {
     return of(fruit)
-        .filter(k -> !fruit.isSoft())
+        .filter(k -> !fruit.isWaste())
         .flatMap(Keeping::spoiltDays)
         .map(days -> fruit.since().plusDays(days));
   }
@@ -100,8 +106,9 @@ public record Store(List<KeptFruit> fruits, List<Keeping> keeping, Map<Lot, Stri
         .record()
         .facts()
         .forEach(f -> subject(f).ifPresent(s -> stored.getOrDefault(s, new ArrayList<>()).add(f)));
+    Bitterness bitterness = Bitterness.of(garden.record());
     return stored.entrySet().stream()
-        .map(e -> fruit(e.getKey(), e.getValue(), garden.season()))
+        .map(e -> fruit(e.getKey(), e.getValue(), garden.season(), bitterness.isBitter(e.getKey())))
         .toList();
   }
 
@@ -128,7 +135,8 @@ public record Store(List<KeptFruit> fruits, List<Keeping> keeping, Map<Lot, Stri
   /**
    * @param facts all there are of it, by date
    */
-  private static KeptFruit fruit(Subject subject, List<Fact> facts, SeasonYear season) {
+  private static KeptFruit fruit(
+      Subject subject, List<Fact> facts, SeasonYear season, boolean bitter) {
     Plants plants = subject instanceof Fruit fruit ? fruit.seedParent() : (Plants) subject;
     Optional<LocalDate> picked =
         facts.stream().filter(Fact.Picked.class::isInstance).map(Fact::date).findFirst();
@@ -170,7 +178,8 @@ public record Store(List<KeptFruit> fruits, List<Keeping> keeping, Map<Lot, Stri
                     .filter(later -> later.date().isAfter(w.date()))
                     .reduce((one, later) -> later)),
         flavour(facts, since),
-        subject instanceof Fruit && facts.stream().anyMatch(Fact.Saved.class::isInstance));
+        subject instanceof Fruit && facts.stream().anyMatch(Fact.Saved.class::isInstance),
+        bitter);
   }
 
   private static String name(Subject subject, Plants plants, SeasonYear season) {

@@ -49,6 +49,14 @@ public final class Bitterness {
     return Stream.concat(Stream.of(fruit), pollen).flatMap(this::told).findFirst();
   }
 
+  /**
+   * What tells that the flesh of a fruit is bitter: its own taste or its plant's, not the pollen's.
+   */
+  public boolean isBitter(Subject fruit) {
+    return bitter.containsKey(fruit)
+        || (fruit instanceof Fruit marked && bitter.containsKey(marked.seedParent()));
+  }
+
   private Stream<Told> told(Subject subject) {
     return Optional.ofNullable(bitter.get(subject)).map(t -> new Told(subject, t)).stream();
   }

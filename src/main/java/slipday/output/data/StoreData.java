@@ -34,10 +34,12 @@ public record StoreData(
    * @param where it lies; null where not told
    * @param looked the day it was last looked at
    * @param state how it was then
+   * @param bitter whether it or its plant tasted bitter: it is destroyed, and never eaten
    * @param firstKilograms as weighed first
    * @param lastKilograms as weighed last
-   * @param best when fruit of its line tasted best; null of a soft one, which is thrown away
-   * @param eatBy when the first of its line had spoilt; null of a soft one
+   * @param best when fruit of its line tasted best; null of a soft or bitter one, which is thrown
+   *     away
+   * @param eatBy when the first of its line had spoilt; null of a soft or bitter one
    */
   public record FruitData(
       String name,
@@ -47,6 +49,7 @@ public record StoreData(
       Optional<String> where,
       Optional<LocalDate> looked,
       Optional<String> state,
+      boolean bitter,
       Optional<Double> firstKilograms,
       Optional<Double> lastKilograms,
       Optional<LocalDate> best,
@@ -60,6 +63,7 @@ public record StoreData(
           f.where(),
           f.lastLook().map(Fact::date),
           f.lastLook().map(Fact.LookedAt::state),
+          f.bitter(),
           f.first().map(KeptFruit.Weighed::kilograms),
           f.last().map(KeptFruit.Weighed::kilograms),
           store.best(f),
