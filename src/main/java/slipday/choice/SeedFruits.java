@@ -27,6 +27,7 @@ final class SeedFruits {
   private final Ranking ranking;
   private final Refusals refusals;
   private final Map<Fruit.Key, Fact.SetChecked> sets;
+  private final Set<Fruit.Key> lost = new HashSet<>();
 
   SeedFruits(
       Garden garden,
@@ -42,6 +43,7 @@ final class SeedFruits {
     this.ranking = ranking;
     this.refusals = refusals;
     this.sets = garden.record().sets();
+    garden.record().every(Fact.FruitLost.class).forEach(l -> lost.add(l.fruit().key()));
   }
 
   /** Plants with seed of the line: in a marked fruit, or saved of unmarked ones. */
@@ -60,10 +62,10 @@ final class SeedFruits {
     return bearing;
   }
 
-  /** Set or perhaps set, and not lost with a plant that died before it was picked. */
+  /** Set or perhaps set, and not lost, by itself or with a plant that died before it was picked. */
   private boolean isThere(Fruit fruit) {
     Fact.SetChecked set = sets.get(fruit.key());
-    boolean dropped = set != null && !set.took();
+    boolean dropped = (set != null && !set.took()) || lost.contains(fruit.key());
     return !dropped && (picked(fruit).isPresent() || faults.lost(fruit.seedParent()).isEmpty());
   }
 

@@ -29,6 +29,7 @@ final class MeantVerb {
               List.of(RecordClauses.SELFED, RecordClauses.SIBBED, RecordClauses.CROSSED)),
           Map.entry("set", List.of(RecordClauses.TOOK)),
           Map.entry("aborted", List.of(RecordClauses.FAILED)),
+          Map.entry("eaten", List.of(RecordClauses.LOST)),
           Map.entry("harvested", List.of(RecordClauses.PICKED)),
           Map.entry("cut", List.of(RecordClauses.PICKED)),
           Map.entry("germinated", List.of(RecordClauses.EMERGED, RecordClauses.GERMINATION)));

@@ -127,6 +127,11 @@ public final class RecordClauses {
           "failed: <tag>[ of <season>]",
           "A tagged flower or young fruit dropped.",
           "2026-07-15 failed 1C");
+  public static final Clause LOST =
+      dated(
+          "lost: <tag>[ of <season>][, " + WHY + "]",
+          "A tagged fruit that had taken is no more: eaten, rotted, broken off.",
+          "2026-08-10 lost 3B, mice");
 
   // --- fruit
   public static final Clause PICKED =

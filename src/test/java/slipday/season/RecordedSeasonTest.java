@@ -223,6 +223,16 @@ class RecordedSeasonTest {
   }
 
   @Example
+  void aFruitThatMiceAteTookAndIsWantedAgain() {
+    List<String> lines = new ArrayList<>(RECORD.subList(0, RECORD.size() - 1));
+    lines.add("2026-08-10 lost 3A, mice");
+    PollinationPlan before = selfs(recorded());
+    PollinationPlan after = selfs(season(lines.toArray(String[]::new)));
+    assertThat(after.take().value()).isEqualTo(before.take().value());
+    assertThat(after.left()).isEqualTo(before.left() + 1);
+  }
+
+  @Example
   void plantsThatDiedBearNoFlowers() {
     PollinationPlan all = selfs(season());
     PollinationPlan fewer = selfs(season("2026-07-01 died amber-f3, 6 plants, wilt"));

@@ -134,6 +134,30 @@ class IsolationTest {
     assertThat(seed.lot().identity()).isEqualTo(Lot.Identity.UNKNOWN);
   }
 
+  /** What pollinates itself is true seed where the plan tells of no kin near it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "tomato   | butternut | 20   |                                                      | true",
+        "snap-bean| butternut | 20   |                                                      | true",
+        "tomato   | tomato    | 11   |                                                      | false",
+        "tomato   | tomato    | 200  |                                                      | true",
+        "tomato   | butternut | 20   | lot gem-1; of rope; grow gem-1; in south; plants 2   | false",
+        "tomato   | butternut | 20   | grow rope-2023 as later; in south; plants 2          | true",
+        "tomato   | butternut | 20   | volunteer heap; grows tomato; distance 3 m           | false",
+        "sweet-pepper | butternut | 20 |                                                    | false",
+      })
+  void whatPollinatesItselfIsTrueWhereNoKinIsNear(
+      String kind, String other, String east, String more, boolean kept) {
+    String plan =
+        PLAN.formatted(east, other, "open").replaceFirst("is a muskmelon", "is a " + kind);
+    String added = more == null ? "" : more.replace("; ", "\n") + "\n";
+    SeedLot seed = lot(plan + added, "rope-2026");
+    assertThat(seed.lot().isolated().isPresent()).isEqualTo(kept);
+    assertThat(seed.lot().identity()).isEqualTo(kept ? Lot.Identity.KNOWN : Lot.Identity.UNKNOWN);
+  }
+
   @Test
   void withoutPollenOfItsOwnTheDistanceTellsNothing() {
     assertThat(saved("1010", "muskmelon", "males removed", "").lot().isolated()).isEmpty();

@@ -1,14 +1,19 @@
 package slipday.garden.record;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import slipday.finding.Finding;
 
 /** Two facts that exclude one another. */
 final class Conflicts {
+  private static final String ROTTEN = "rotten";
+  private static final double WEIGHTS_AGREE = 1.1;
+
   private final GardenRecord record;
   private final List<Finding> findings;
   private final Map<Plants, Fact.Lost> gone = new HashMap<>();
@@ -22,6 +27,8 @@ final class Conflicts {
     firstFlowers();
     failures();
     pickings();
+    weights();
+    keeping();
     tastes();
     counts();
     stakes();
@@ -76,6 +83,7 @@ final class Conflicts {
         .every(Fact.Saved.class)
         .filter(s -> s.from() instanceof Fruit)
         .forEach(s -> notAfter(failed, (Fruit) s.from(), s, "gave seed"));
+    record.every(Fact.FruitLost.class).forEach(l -> notAfter(failed, l.fruit(), l, "was lost"));
   }
 
   private void notAfter(
@@ -113,6 +121,106 @@ final class Conflicts {
                     twice(p, first, "`" + ((Fruit) p.subject()).tag() + "` was picked already."));
               }
             });
+  }
+
+  private record Weighing(Fruit.Key fruit, LocalDate day) {}
+
+  /** One fruit has one weight on a day; scales differ by less than a tenth. */
+  private void weights() {
+    Map<Weighing, Fact> seen = new HashMap<>();
+    for (Fact fact : record.facts()) {
+      Optional<Double> mass = kilograms(fact);
+      if (mass.isPresent()) {
+        Fruit fruit = fruit(fact).orElseThrow();
+        Fact first = seen.putIfAbsent(new Weighing(fruit.key(), fact.date()), fact);
+        if (first != null && isAnother(mass.get(), kilograms(first).orElseThrow())) {
+          findings.add(
+              twice(fact, first, "`" + fruit.tag() + "` has two weights on " + fact.date() + "."));
+        }
+      }
+    }
+  }
+
+  private static boolean isAnother(double one, double other) {
+    return Math.max(one, other) > WEIGHTS_AGREE * Math.min(one, other) + 1e-9;
+  }
+
+  /** The weight of a marked fruit, weighed alone. */
+  private static Optional<Double> kilograms(Fact fact) {
+    Optional<Figures> figures =
+        fact instanceof Fact.Picked p
+            ? Optional.of(p.figures())
+            : fact instanceof Fact.Measured m ? Optional.of(m.figures()) : Optional.empty();
+    return fruit(fact).isEmpty()
+        ? Optional.empty()
+        : figures.filter(f -> f.fruits() == 1).flatMap(Figures::kilograms);
+  }
+
+  private static Optional<Fruit> fruit(Fact fact) {
+    @Nullable Subject subject =
+        fact instanceof Fact.Picked p
+            ? p.subject()
+            : fact instanceof Fact.Measured m
+                ? m.subject()
+                : fact instanceof Fact.LookedAt l
+                    ? l.subject()
+                    : fact instanceof Fact.Saved s ? s.from() : null;
+    return subject instanceof Fruit fruit ? Optional.of(fruit) : Optional.empty();
+  }
+
+  /** What is lost or rotten is so for good, and what was opened for its seed is kept no more. */
+  private void keeping() {
+    Map<Fruit.Key, Fact> rotten = new HashMap<>();
+    Map<Fruit.Key, Fact> opened = new HashMap<>();
+    Map<Fruit.Key, Fact> lost = new HashMap<>();
+    record.every(Fact.FruitLost.class).forEach(l -> lost.putIfAbsent(l.fruit().key(), l));
+    for (Fact fact : record.facts()) {
+      fruit(fact)
+          .ifPresent(
+              f -> ended(fact, f.tag(), Contradictions.done(fact), lost.get(f.key()), "lost"));
+    }
+    record
+        .every(Fact.Saved.class)
+        .forEach(s -> fruit(s).ifPresent(f -> opened.putIfAbsent(f.key(), s)));
+    record
+        .every(Fact.LookedAt.class)
+        .filter(l -> l.state().equals(ROTTEN))
+        .forEach(l -> fruit(l).ifPresent(f -> rotten.putIfAbsent(f.key(), l)));
+    record
+        .every(Fact.LookedAt.class)
+        .forEach(
+            l ->
+                fruit(l)
+                    .ifPresent(
+                        f -> {
+                          if (!l.state().equals(ROTTEN)) {
+                            ended(l, f.tag(), l.state(), rotten.get(f.key()), ROTTEN);
+                          }
+                          ended(
+                              l, f.tag(), "looked at", opened.get(f.key()), "opened for its seed");
+                        }));
+  }
+
+  private void ended(Fact fact, String tag, String did, @Nullable Fact end, String ended) {
+    if (end != null && end.date().isBefore(fact.date())) {
+      findings.add(
+          Finding.error(
+                  "after-its-end",
+                  fact.span(),
+                  "`"
+                      + tag
+                      + "` was "
+                      + did
+                      + " on "
+                      + fact.date()
+                      + ", and "
+                      + ended
+                      + " on "
+                      + end.date()
+                      + ".")
+              .also(end.span(), ended)
+              .withHelp("Take the line out that is wrong, or look for a slip in its tag or day."));
+    }
   }
 
   private void tastes() {
@@ -195,8 +303,22 @@ final class Conflicts {
               }
             });
     record.every(Fact.FirstFlowers.class).forEach(f -> stillThere(f, f.plants()));
+    // A vine may die under its fruit; what was rogued is off the bed.
+    record
+        .every(Fact.Picked.class)
+        .forEach(
+            p -> {
+              if (p.subject() instanceof Plants plants && isRogued(plants)) {
+                stillThere(p, plants);
+              }
+            });
     record.every(Fact.Covered.class).forEach(f -> stillThere(f, f.plants()));
     record.every(Fact.Emasculated.class).forEach(f -> stillThere(f, f.plants()));
+  }
+
+  private boolean isRogued(Plants plants) {
+    Fact.Lost lost = gone.get(plants);
+    return lost != null && lost.rogued();
   }
 
   private void stillThere(Fact fact, Plants plants) {

@@ -19,6 +19,7 @@ final class Contradictions {
           Map.entry(Fact.Emasculated.class, "emasculated"),
           Map.entry(Fruit.class, "pollinated"),
           Map.entry(Fact.SetChecked.class, "seen to take or fail"),
+          Map.entry(Fact.FruitLost.class, "lost"),
           Map.entry(Fact.Picked.class, "picked"),
           Map.entry(Fact.Measured.class, "measured"),
           Map.entry(Fact.Tasted.class, "tasted"),

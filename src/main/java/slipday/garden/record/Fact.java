@@ -21,6 +21,7 @@ public sealed interface Fact
         Fact.Covered,
         Fact.Emasculated,
         Fact.SetChecked,
+        Fact.FruitLost,
         Fact.Picked,
         Fact.Measured,
         Fact.Tasted,
@@ -84,6 +85,9 @@ public sealed interface Fact
   record Emasculated(At at, Plants plants, Optional<Integer> flowers) implements Fact {}
 
   record SetChecked(At at, Fruit fruit, boolean took) implements Fact {}
+
+  /** A tagged fruit that had taken, and was eaten, rotted or broken off. */
+  record FruitLost(At at, Fruit fruit, Optional<String> why) implements Fact {}
 
   /** A tagged fruit, or fruit of a stand for the kitchen. */
   record Picked(At at, Subject subject, Optional<String> state, Figures figures) implements Fact {

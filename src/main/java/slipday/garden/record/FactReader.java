@@ -87,6 +87,7 @@ final class FactReader {
       return Optional.empty();
     }
     Fruit fruit = new Fruit(at(entry), how, mother.get(), father.get(), tag, year);
+    WithItself.of(fruit).ifPresent(findings::add);
     subjects.tag(fruit);
     return Optional.of(fruit);
   }
@@ -170,6 +171,9 @@ final class FactReader {
     readers.put(
         RecordClauses.FAILED,
         e -> subjects.fruit(e).map(f -> new Fact.SetChecked(at(e), f, false)));
+    readers.put(
+        RecordClauses.LOST,
+        e -> subjects.fruit(e).map(f -> new Fact.FruitLost(at(e), f, words(e, "why"))));
   }
 
   private void fruit() {

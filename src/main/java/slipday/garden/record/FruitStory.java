@@ -18,8 +18,8 @@ import slipday.measure.Reasoned;
  * @param checked the last that was seen of its set
  * @param picked the first picking
  * @param saved the first taking of its seed
- * @param spoilt what put it out of the seed: its plant is gone, its plant or the one that gave the
- *     pollen is off-type or bitter, or it is bitter itself
+ * @param spoilt what put it out of the seed: it was lost, its plant is gone, its plant or the one
+ *     that gave the pollen is off-type or bitter, or it is bitter itself
  */
 public record FruitStory(
     Fruit fruit,
@@ -72,7 +72,9 @@ public record FruitStory(
    */
   public Optional<Boolean> took() {
     boolean grown = picked.isPresent() && !pickedTooSoon();
-    return grown || saved.isPresent() ? Optional.of(true) : checked.map(Fact.SetChecked::took);
+    return grown || saved.isPresent() || lost().isPresent()
+        ? Optional.of(true)
+        : checked.map(Fact.SetChecked::took);
   }
 
   /**
@@ -107,12 +109,18 @@ public record FruitStory(
     return hung < LONG_BEFORE * days.low();
   }
 
+  /** Where it took, and was lost after. */
+  private Optional<Fact> lost() {
+    return spoilt.filter(Fact.FruitLost.class::isInstance);
+  }
+
   /** The line that says whether it took; its own where none does. */
   public Fact proof() {
     return checked
         .map(Fact.class::cast)
         .or(() -> picked.map(Fact.class::cast))
         .or(() -> saved.map(Fact.class::cast))
+        .or(this::lost)
         .orElse(fruit);
   }
 
@@ -127,6 +135,7 @@ public record FruitStory(
     private final Map<Fruit.Key, Fact.SetChecked> checked = new HashMap<>();
     private final Map<Fruit.Key, Fact.Picked> picked = new HashMap<>();
     private final Map<Fruit.Key, Fact.Saved> saved = new HashMap<>();
+    private final Map<Fruit.Key, Fact> lost = new HashMap<>();
     private final Map<Fruit.Key, Fact> bitter = new HashMap<>();
     private final Map<Plants, Fact> unfit = new HashMap<>();
     private final Map<Plants, Fact.Lost> gone = new HashMap<>();
@@ -147,10 +156,12 @@ public record FruitStory(
         picked.putIfAbsent(fruit.key(), p);
       } else if (fact instanceof Fact.Saved s && s.from() instanceof Fruit fruit) {
         saved.putIfAbsent(fruit.key(), s);
+      } else if (fact instanceof Fact.FruitLost l) {
+        lost.putIfAbsent(l.fruit().key(), l);
       } else if (fact instanceof Fact.OffType off) {
         unfit.putIfAbsent(off.plants(), off);
-      } else if (fact instanceof Fact.Lost lost) {
-        gone.putIfAbsent(lost.plants(), lost);
+      } else if (fact instanceof Fact.Lost l) {
+        gone.putIfAbsent(l.plants(), l);
       } else if (fact instanceof Fact.Tasted taste && taste.bitter()) {
         taste(taste);
       }
@@ -182,6 +193,7 @@ public record FruitStory(
 
     private Optional<Fact> spoilt(Fruit fruit) {
       return Stream.of(
+              Optional.ofNullable(lost.get(fruit.key())),
               Optional.ofNullable(bitter.get(fruit.key())),
               Optional.ofNullable(unfit.get(fruit.seedParent()))
                   .filter(f -> fruit.seedParent().plant().isPresent()),
@@ -194,13 +206,13 @@ public record FruitStory(
 
     /** A rogued plant's fruit is no seed at all; a dead one's is, if it was picked before. */
     private Optional<Fact> gone(Fruit fruit) {
-      Fact.Lost lost = gone.get(fruit.seedParent());
-      if (lost == null || fruit.seedParent().plant().isEmpty()) {
+      Fact.Lost plant = gone.get(fruit.seedParent());
+      if (plant == null || fruit.seedParent().plant().isEmpty()) {
         return Optional.empty();
       }
       Optional<LocalDate> off = Optional.ofNullable(picked.get(fruit.key())).map(Fact.Picked::date);
-      boolean inTime = !lost.rogued() && off.isPresent() && !off.get().isAfter(lost.date());
-      return inTime ? Optional.empty() : Optional.of(lost);
+      boolean inTime = !plant.rogued() && off.isPresent() && !off.get().isAfter(plant.date());
+      return inTime ? Optional.empty() : Optional.of(plant);
     }
   }
 }

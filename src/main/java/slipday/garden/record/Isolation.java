@@ -15,6 +15,7 @@ import slipday.garden.CropFacts;
 import slipday.garden.Lot;
 import slipday.garden.Outsider;
 import slipday.garden.PollenReach;
+import slipday.garden.Species;
 import slipday.language.Entry;
 import slipday.language.PlanClauses;
 import slipday.language.RecordClauses;
@@ -25,11 +26,15 @@ import slipday.measure.Reasoned;
 
 /**
  * What kept all other pollen from a planting's open flowers: a cage of its own, or its distance
- * from all its kin. Distance counts from every bed in which any plant of the two stood in the
- * season, and must be the strict one; whether the two flowered together is not asked. Where the
- * plan tells of no kin at all, or not how far off it is, nothing is claimed.
+ * from all its kin but plants of the same lot. Distance counts from every bed in which any plant of
+ * the two stood in the season, and must be the strict one; whether the two flowered together is not
+ * asked. Where the plan tells of no kin at all nothing is claimed, but of a kind that pollinates
+ * itself: what nobody told of would have to stand very near. Where it does not tell how far off kin
+ * is, nothing is claimed.
  */
 final class Isolation {
+  private static final String ITSELF = "itself";
+
   private final Planned planned;
   private final Function<String, Optional<Lot>> lots;
 
@@ -100,14 +105,26 @@ final class Isolation {
     boolean ownPollen =
         stand.keepsItsFlowers() && lot.filter(l -> l.line().sex().shedsPollen()).isPresent();
     return ownPollen && needed.isPresent()
-        ? distant(name, lot.orElseThrow().line().crop(), needed.get())
+        ? distant(name, lot.orElseThrow(), needed.get())
         : Optional.empty();
   }
 
-  private Optional<Kept> distant(String name, Crop crop, Reasoned<Range> needed) {
+  private Optional<Kept> distant(String name, Lot lot, Reasoned<Range> needed) {
+    Crop crop = lot.line().crop();
     Nearest nearest = new Nearest();
-    boolean far = farFromPlantings(name, crop, nearest) && farFromOutsiders(crop, nearest);
+    boolean far = farFromPlantings(name, lot, nearest) && farFromOutsiders(crop, nearest);
     double strict = needed.value().high();
+    if (far
+        && nearest.name == null
+        && lot.line().facts().valueOr(CropFacts.POLLEN_BY, "").equals(ITSELF)) {
+      return Optional.of(
+          new Kept(
+              Reason.derived(
+                  "its kind pollinates itself, and the plan tells of no kin of it that flowers"
+                      + " nearby",
+                  needed.reason()),
+              true));
+    }
     if (!far || nearest.name == null || nearest.metres < strict) {
       return Optional.empty();
     }
@@ -131,17 +148,21 @@ final class Isolation {
   }
 
   /** Whether every planting's kind and distance is known. */
-  private boolean farFromPlantings(String name, Crop crop, Nearest nearest) {
+  private boolean farFromPlantings(String name, Lot lot, Nearest nearest) {
+    Species species = lot.line().crop().species();
     Set<Bed> own = beds(name);
     for (Map.Entry<String, Planned.Stand> other : planned.stands().entrySet()) {
       if (other.getKey().equals(name)) {
         continue;
       }
-      Optional<Lot> lot = lots.apply(other.getValue().lot());
-      if (lot.isEmpty()) {
+      if (other.getValue().lot().equals(lot.name())) {
+        continue; // the same seed, sown twice
+      }
+      Optional<Lot> theirLot = lots.apply(other.getValue().lot());
+      if (theirLot.isEmpty()) {
         return false;
       }
-      if (PollenReach.degree(lot.get().line().crop().species(), crop.species()).isPresent()) {
+      if (PollenReach.degree(theirLot.get().line().crop().species(), species).isPresent()) {
         Set<Bed> theirs = beds(other.getKey());
         Optional<Double> away = away(own, theirs);
         if (away.isEmpty()) {

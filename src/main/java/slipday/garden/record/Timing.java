@@ -67,6 +67,8 @@ final class Timing {
     @Nullable Subject subject = null;
     if (fact instanceof Fact.SetChecked set) {
       subject = set.fruit();
+    } else if (fact instanceof Fact.FruitLost l) {
+      subject = l.fruit();
     } else if (fact instanceof Fact.Picked p) {
       subject = p.subject();
     } else if (fact instanceof Fact.Measured m) {
