@@ -36,6 +36,7 @@ import slipday.rules.record.SeedFromUnmarkedFruit;
 import slipday.rules.record.SeedOfOffType;
 import slipday.rules.record.SelfOrCross;
 import slipday.rules.record.TagCheckWrong;
+import slipday.rules.record.UnlikelyDay;
 import slipday.rules.record.UnlikelyFigure;
 import slipday.rules.record.UnripeSeedKept;
 import slipday.rules.seed.BiennialSeed;
@@ -124,6 +125,7 @@ public final class RuleCatalog {
           new TooFewFlowers(),
           new TooFewPlants(),
           new TooFewSeeds(),
+          new UnlikelyDay(),
           new UnlikelyFigure(),
           new UnmarkedFruitCrossed(),
           new UnripeSeedKept(),
