@@ -41,10 +41,21 @@ final class Exposures {
             seedLine(receiver),
             "Seed of "
                 + Words.tick(receiver.name())
-                + " is kept from flowers that stand open to the pollen of "
+                + (inOneCage(exposure)
+                    ? " is kept from a cage that it shares with "
+                    : " is kept from flowers that stand open to the pollen of ")
                 + whose
                 + "."),
         exposure);
+  }
+
+  /** Whether both stand in one cage, where distance is nothing. */
+  private static boolean inOneCage(Exposure exposure) {
+    return exposure
+        .source()
+        .planting()
+        .filter(p -> exposure.receiver().flowers().cagedWith().contains(p.name()))
+        .isPresent();
   }
 
   /** The wish that keeps the two apart by their dates, where it was granted. */
@@ -86,10 +97,10 @@ final class Exposures {
   }
 
   static Reporter.Report figures(Reporter.Report report, Exposure exposure) {
-    report
-        .note(bloom(exposure))
-        .note(distance(exposure, report.units()))
-        .because(exposure.reason());
+    report.note(bloom(exposure)).because(exposure.reason());
+    if (!inOneCage(exposure)) {
+      report.note(distance(exposure, report.units()));
+    }
     exposure.receiver().facts().get(CropFacts.ISOLATION).ifPresent(i -> report.fact(i.reason()));
     return report;
   }
@@ -131,6 +142,9 @@ final class Exposures {
    * @param more what else would help, a sentence or two; may be empty
    */
   static Reporter.Report mended(Reporter.Report report, Exposure exposure, String more) {
+    if (inOneCage(exposure)) {
+      return report.help("Give each a cage of its own, or do not save this seed." + more);
+    }
     return report
         .help(mend(exposure, report.units()) + more)
         .mend(PlanMends.cover(exposure.receiver()));

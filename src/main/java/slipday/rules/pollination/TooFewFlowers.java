@@ -1,8 +1,11 @@
 package slipday.rules.pollination;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import slipday.finding.Level;
 import slipday.garden.Named;
 import slipday.garden.Planting;
+import slipday.garden.record.Fact;
 import slipday.language.PlanClauses;
 import slipday.rules.Reporter;
 import slipday.rules.Rule;
@@ -40,13 +43,27 @@ public final class TooFewFlowers implements Rule {
 
   @Override
   public void check(Season season, Reporter reporter) {
+    Optional<LocalDate> told = lastTold(season);
     season.pollinations().stream()
-        .filter(p -> p.chance() < LIKELY)
+        .filter(p -> p.chance() < LIKELY && !isOver(p, told))
         .filter(
             p -> p.cross().map(c -> CrossCannotBeMade.obstacles(season, c).isEmpty()).orElse(true))
         // Parents that never meet are told of by a rule of their own.
         .filter(p -> p.cross().isEmpty() || p.mornings() > 0)
         .forEach(p -> found(season, p, reporter));
+  }
+
+  /** The last day of the season of which something is on record. */
+  private static Optional<LocalDate> lastTold(Season season) {
+    return season.garden().record().facts().stream()
+        .map(Fact::date)
+        .filter(season.garden().season()::contains)
+        .max(LocalDate::compareTo);
+  }
+
+  /** What the record has settled is not forecast. */
+  private static boolean isOver(PollinationPlan plan, Optional<LocalDate> told) {
+    return plan.until().isPresent() && told.filter(plan.until().get()::isBefore).isPresent();
   }
 
   /** The line that says how many fruits are wanted. */

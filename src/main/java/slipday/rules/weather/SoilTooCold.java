@@ -1,5 +1,6 @@
 package slipday.rules.weather;
 
+import java.util.List;
 import slipday.finding.Level;
 import slipday.garden.CropFacts;
 import slipday.measure.Reasoned;
@@ -7,6 +8,7 @@ import slipday.rules.Reporter;
 import slipday.rules.Rule;
 import slipday.rules.Words;
 import slipday.season.Condition;
+import slipday.season.Event;
 import slipday.season.Season;
 
 /**
@@ -34,13 +36,23 @@ public final class SoilTooCold implements Rule {
   @Override
   public void check(Season season, Reporter reporter) {
     Judged.by(Condition.SOIL, season)
-        .filter(j -> j.fails(USUALLY))
+        .filter(j -> j.fails(USUALLY) && !isSettled(j))
         .forEach(
             j ->
                 j.planting()
                     .facts()
                     .get(j.season().indoors() ? CropFacts.SET_OUT_AT : CropFacts.SOW_AT)
                     .ifPresent(wanted -> found(season, j, wanted, reporter)));
+  }
+
+  /** What is seen to be up, or to flower where it was planted out, has not rotted in cold soil. */
+  private static boolean isSettled(Judged judged) {
+    List<Event> after =
+        judged.season().indoors()
+            ? List.of(Event.FIRST_MALE, Event.FIRST_FRUITING, Event.RIPE, Event.SEED_RIPE)
+            : List.of(Event.EMERGED, Event.FIRST_MALE, Event.FIRST_FRUITING, Event.RIPE);
+    return after.stream()
+        .anyMatch(e -> judged.season().date(e).filter(d -> d.value().decided()).isPresent());
   }
 
   private static boolean couldStartIndoors(Judged judged) {
