@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import slipday.caution.Caution;
-import slipday.measure.Quantity;
 import slipday.output.data.TodayData;
 import slipday.output.data.TodayData.ComingData;
 import slipday.output.data.TodayData.DoingData;
@@ -52,6 +51,7 @@ public final class TodayText {
     thisMorning();
     tonight();
     tomorrow();
+    closed();
     covers();
     takes();
     taste();
@@ -159,23 +159,17 @@ public final class TodayText {
 
   private void pollinate(TonightData p) {
     item("Pollinate " + p.flowers() + " for " + p.subject() + " (" + p.way() + ").");
-    more(wanted(p));
+    more(TodayWords.wanted(p));
   }
 
-  /** {@code 8 wanted, 2 set, 3 waiting at 16 %: 5.5 still to come.} */
-  private static String wanted(TonightData p) {
-    return p.wanted()
-        + " wanted"
-        + p.fromPlants().map(n -> " from " + Lines.count(n, "plant")).orElse("")
-        + ", "
-        + p.set()
-        + " set"
-        + (p.waiting() > 0 ? ", " + p.waiting() + " waiting" : "")
-        + " (take "
-        + Lines.percent(p.take())
-        + "): "
-        + Quantity.plain(Math.round(p.stillWanted() * 10) / 10.0)
-        + (p.stillWanted() < 0.05 ? " still wanted; more to be sure." : " still wanted.");
+  private void closed() {
+    if (data.closed().isEmpty()) {
+      return;
+    }
+    head("Too late to pollinate more");
+    data.closed()
+        .forEach(
+            c -> item(c.subject() + ", since " + days.day(c.last()) + ": " + TodayWords.closed(c)));
   }
 
   private void covers() {

@@ -61,6 +61,8 @@ public record PollinationPlan(
   /** No more flowers than these are reckoned with. */
   public static final int MOST_FLOWERS = 9_999;
 
+  private static final double NEXT_TO_NOTHING = 0.05;
+
   /** Whether even so many flowers as nobody pollinates leave the fruits unlikely. */
   public boolean isHopeless() {
     return flowersLikely >= MOST_FLOWERS;
@@ -93,6 +95,11 @@ public record PollinationPlan(
   /** Fruits still wanted when those flowers that wait take as often as is usual. */
   public double stillWanted() {
     return Math.max(0, left() - waiting() * take.value());
+  }
+
+  /** The same in whole fruits. */
+  public int stillWantedWhole() {
+    return (int) Math.ceil(stillWanted() - NEXT_TO_NOTHING);
   }
 
   /**

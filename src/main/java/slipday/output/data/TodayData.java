@@ -21,6 +21,7 @@ import slipday.season.today.TodayList;
  * @param recordKept whether anything of this season is on record
  * @param thisMorning flowers covered the evening before and not pollinated by the record
  * @param pollinations to cover for tonight and to pollinate tomorrow morning
+ * @param closed pollinations that are over with too few fruits
  * @param uncover whose covers can come off
  * @param unchecked flowers pollinated a week ago or more of which no take is recorded
  * @param ripe marked fruit that should be ripening, the most urgent first
@@ -40,6 +41,7 @@ public record TodayData(
     boolean recordKept,
     List<CoveredData> thisMorning,
     List<TonightData> pollinations,
+    List<ClosedData> closed,
     List<UncoverData> uncover,
     List<TaggedData> unchecked,
     List<RipeData> ripe,
@@ -154,6 +156,22 @@ public record TodayData(
   public record MalesData(int low, int high, String called) {
     static MalesData of(Range range, String called) {
       return new MalesData((int) Math.round(range.low()), (int) Math.round(range.high()), called);
+    }
+  }
+
+  /**
+   * A pollination by hand that is over with too few fruits.
+   *
+   * @param subject the planting or the cross
+   * @param last the last day from which a fruit usually still ripens
+   * @param wanted fruits wanted in all
+   * @param set fruits that set, by the record
+   * @param waiting flowers pollinated whose take is not known yet
+   */
+  public record ClosedData(String subject, LocalDate last, int wanted, int set, int waiting) {
+    static ClosedData of(PollinationPlan plan) {
+      return new ClosedData(
+          plan.subject(), plan.until().orElseThrow(), plan.wanted(), plan.set(), plan.waiting());
     }
   }
 
@@ -337,6 +355,7 @@ public record TodayData(
   public boolean nothingToDo() {
     return thisMorning.isEmpty()
         && pollinations.isEmpty()
+        && closed.isEmpty()
         && uncover.isEmpty()
         && unchecked.isEmpty()
         && ripe.isEmpty()
@@ -357,6 +376,7 @@ public record TodayData(
         list.kept(),
         list.thisMorning().stream().map(CoveredData::of).toList(),
         list.pollinations().stream().map(TonightData::of).toList(),
+        list.closed().stream().map(ClosedData::of).toList(),
         list.uncover().stream().map(UncoverData::of).toList(),
         list.unchecked().stream().map(f -> TaggedData.of(f, date)).toList(),
         list.ripe().stream().map(f -> RipeData.of(f, date)).toList(),

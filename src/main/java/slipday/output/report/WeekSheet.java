@@ -93,6 +93,8 @@ public final class WeekSheet {
       case SOW -> entries.add(counted("sowed " + subject, " seeds").about(when));
       case POT_ON -> entries.add(counted("potted on " + subject, " plants").about(when));
       case PLANT_OUT -> entries.add(counted("planted out " + subject, " plants").about(when));
+      case LIFT_COVER ->
+          entries.add(new SheetLine().text("note " + subject + ", \"cover off\"").about(when));
       case WATCH_FLOWERS -> {
         entries.add(new SheetLine().text("first male flowers " + subject).about(when));
         entries.add(new SheetLine().text("first fruiting flowers " + subject).about(""));
@@ -168,7 +170,7 @@ public final class WeekSheet {
 
   private void mornings(PollinationPlan plan, List<String> free, List<EntryData> entries) {
     String name = plan.seedParent().name();
-    String about = plan.subject() + ": " + plan.left() + " still wanted";
+    String about = plan.subject() + ": " + plan.stillWantedWhole() + " still wanted";
     int lines = lines(plan);
     for (int i = 0; i < lines && !free.isEmpty(); i++) {
       String verb = plan.cross().isPresent() ? "crossed " : plan.selfing() ? "selfed " : "sibbed ";

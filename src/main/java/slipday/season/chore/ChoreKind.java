@@ -10,6 +10,7 @@ public enum ChoreKind {
   POT_ON(Group.SOWING, Duration.ofHours(8)),
   HARDEN_OFF(Group.SOWING, Duration.ofHours(8)),
   PLANT_OUT(Group.SOWING, Duration.ofHours(-6)),
+  LIFT_COVER(Group.SOWING, Duration.ofHours(8)),
   WATCH_FLOWERS(Group.POLLINATION, Duration.ofHours(8)),
   REMOVE_ANTHERS(Group.POLLINATION, Duration.ofMinutes(-30)),
   COVER(Group.POLLINATION, Duration.ofMinutes(-30)),

@@ -45,6 +45,7 @@ final class SowingChores {
       chores.harden().ifPresent(all::add);
       chores.plantOut().ifPresent(all::add);
     }
+    chores.liftCover().ifPresent(all::add);
     return all;
   }
 
@@ -137,6 +138,22 @@ final class SowingChores {
                     + " on the same day; it comes off on "
                     + Words.day(c.off())
                     + ", and before the first flower that the bees are to visit.");
+  }
+
+  private Optional<Chore> liftCover() {
+    Reason from = reason(season.indoors() ? Event.PLANT_OUT : Event.SOW);
+    return season
+        .covered()
+        .map(
+            c ->
+                new Draft(
+                        ChoreKind.LIFT_COVER,
+                        planting.name(),
+                        "Take the " + c.what() + " off " + planting.name())
+                    .says(
+                        "Sooner, if the first flower opens that the bees are to visit; on a dull"
+                            + " day, so that the leaves are not burnt.")
+                    .due(ChoreTime.on(c.off()), from));
   }
 
   private Optional<String> howManyPlants() {

@@ -28,6 +28,7 @@ public final class DayAtHand {
         recorded.isKept(),
         flowers.thisMorning(),
         flowers.pollinations(),
+        flowers.closed(),
         flowers.uncover(),
         flowers.unchecked(),
         fruit.ripe(),

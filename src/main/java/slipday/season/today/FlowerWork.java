@@ -21,6 +21,11 @@ final class FlowerWork {
   /** A take shows after about a week; common practice, no source. */
   private static final int TAKE_SHOWS = 7;
 
+  /** Later than this a fruit tells by its size, and is asked after when it should be ripe. */
+  private static final int TAKE_ASKED = 35;
+
+  private static final int CLOSED_TOLD = 21;
+
   private static final Range USUAL_MALES = new Range(2, 3);
 
   private final Season season;
@@ -55,6 +60,19 @@ final class FlowerWork {
 
   List<TodayList.Pollination> pollinations() {
     return season.pollinations().stream().flatMap(p -> pollination(p).stream()).toList();
+  }
+
+  /** Told for some weeks after the last day from which a fruit still ripens. */
+  List<PollinationPlan> closed() {
+    return season.pollinations().stream()
+        .filter(p -> p.left() > 0 && recorded.isKept())
+        .filter(p -> p.until().filter(this::isOfLate).isPresent())
+        .filter(p -> !recorded.isNeverSown(season, p.seedParent().name(), date))
+        .toList();
+  }
+
+  private boolean isOfLate(LocalDate day) {
+    return day.isBefore(date) && !day.isBefore(date.minusDays(CLOSED_TOLD));
   }
 
   private Optional<TodayList.Pollination> pollination(PollinationPlan plan) {
@@ -106,6 +124,7 @@ final class FlowerWork {
   List<MarkedFruit> unchecked() {
     return season.fruits().stream()
         .filter(f -> f.hangs() && f.story().checked().isEmpty() && f.age(date) >= TAKE_SHOWS)
+        .filter(f -> f.age(date) <= TAKE_ASKED)
         .sorted(Comparator.comparing(MarkedFruit::pollinated))
         .toList();
   }

@@ -19,6 +19,9 @@ import slipday.season.Season;
 
 /** What is recorded of this season's plantings, by planting. */
 final class Recorded {
+  /** Where no last day to begin is known. */
+  private static final int LATE_DAYS = 35;
+
   private final int season;
   private final Map<String, Set<Event>> done = new HashMap<>();
   private final Set<String> named = new HashSet<>();
@@ -123,7 +126,7 @@ final class Recorded {
         && !named.contains(planting)
         && whole
             .planting(planting)
-            .flatMap(p -> p.choice().latest())
+            .map(p -> p.choice().latest().orElse(p.choice().date().plusDays(LATE_DAYS)))
             .filter(date::isAfter)
             .isPresent();
   }

@@ -15,6 +15,9 @@ final class Steps {
   private static final List<Event> STEPS =
       List.of(Event.SOW, Event.EMERGED, Event.POT_ON, Event.PLANT_OUT, Event.FIRST_FRUITING);
 
+  /** What is older is not recorded any more, or was never done. */
+  private static final int ASKED_FOR_DAYS = 56;
+
   private final Season season;
   private final Recorded recorded;
   private final LocalDate date;
@@ -59,7 +62,8 @@ final class Steps {
     Optional<LocalDate> due = planting.date(event).map(Reasoned::value).flatMap(DateSpread::late);
     Optional<LocalDate> latest = planting.choice().latest().filter(date::isAfter);
     boolean starts = event == Event.SOW || event == Event.PLANT_OUT;
-    return due.filter(d -> d.isBefore(date))
+    LocalDate since = date.minusDays(ASKED_FOR_DAYS);
+    return due.filter(d -> d.isBefore(date) && !(starts ? latest.orElse(d) : d).isBefore(since))
         .map(
             d ->
                 new TodayList.Unrecorded(

@@ -20,6 +20,7 @@ import slipday.season.chore.ChoreTime;
  * @param kept whether anything of this season is on record
  * @param thisMorning flowers covered the evening before and not pollinated yet
  * @param pollinations to cover for tonight and to pollinate tomorrow morning
+ * @param closed pollinations that are over with too few fruits
  * @param uncover whose covers can come off
  * @param unchecked flowers pollinated a week ago or more of which no take is recorded
  * @param ripe fruit that should be ripening, the most urgent first
@@ -37,6 +38,7 @@ public record TodayList(
     boolean kept,
     List<Covered> thisMorning,
     List<Pollination> pollinations,
+    List<PollinationPlan> closed,
     List<Uncover> uncover,
     List<MarkedFruit> unchecked,
     List<RipeFruit> ripe,

@@ -72,6 +72,9 @@ class ChoresTest {
     assertThat(chore.time().lastDay()).hasToString("2026-06-01");
     assertThat(chore.description())
         .anyMatch(d -> d.startsWith("Put the fleece on the same day; it comes off on 29 June,"));
+    Chore off = one(book, ChoreKind.LIFT_COVER);
+    assertThat(off.title()).isEqualTo("Take the fleece off pip");
+    assertThat(off.time().start().toLocalDate()).hasToString("2026-06-29");
   }
 
   /** As corn is bred by hand: bags on shoots and tassels (common practice, no source). */

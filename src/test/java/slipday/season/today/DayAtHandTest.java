@@ -14,6 +14,7 @@ import slipday.output.TodayText;
 import slipday.output.data.TodayData;
 import slipday.season.Event;
 import slipday.season.MarkedFruit;
+import slipday.season.PollinationPlan;
 import slipday.season.chore.ChoreKind;
 import slipday.season.chore.Gardens;
 
@@ -175,6 +176,50 @@ class DayAtHandTest {
     assertThat(tags(on("2026-07-15", IN_FLOWER).unchecked())).containsExactly("2A", "3A");
     assertThat(tags(on("2026-07-15", and("2026-07-11 failed 2A")).unchecked()))
         .containsExactly("3A");
+  }
+
+  /** After five weeks its size tells, and it is asked after when it should be ripe. */
+  @Test
+  void takesAreNotAskedAfterForEver() {
+    assertThat(tags(on("2026-08-05", IN_FLOWER).unchecked())).contains("2A");
+    assertThat(tags(on("2026-09-26", IN_FLOWER).unchecked())).isEmpty();
+  }
+
+  @Test
+  void whatWasPlannedLongAgoIsNotAskedForAnyMore() {
+    String sown = "2026-05-12 sowed amber-f3";
+    assertThat(on("2026-06-20", sown).unrecorded()).isNotEmpty();
+    assertThat(on("2026-10-20", sown).unrecorded()).isEmpty();
+  }
+
+  @Test
+  void thatNoMoreCanBePollinatedIsTold() {
+    LocalDate until =
+        pollination(on("2026-07-10", IN_FLOWER), "amber-f3").plan().until().orElseThrow();
+    assertThat(on(until.toString(), IN_FLOWER).closed())
+        .extracting(PollinationPlan::subject)
+        .doesNotContain("amber-f3");
+    TodayList after = on(until.plusDays(1).toString(), IN_FLOWER);
+    assertThat(after.closed()).extracting(PollinationPlan::subject).contains("amber-f3");
+    assertThat(new TodayText(TodayData.of("plan", after), Ink.of(false)).text())
+        .containsPattern("(?s)Too late to pollinate more\n.*- amber-f3, since ");
+    assertThat(on(until.plusDays(40).toString(), IN_FLOWER).closed()).isEmpty();
+  }
+
+  /** Young fruit holds back the flowers that are pollinated as long as too few have set. */
+  @Test
+  void unmarkedFruitComesOffTillTheWindowCloses() {
+    LocalDate until =
+        pollination(on("2026-07-10", IN_FLOWER), "amber-f3").plan().until().orElseThrow();
+    assertThat(on(until.toString(), IN_FLOWER).chores())
+        .anyMatch(c -> c.kind() == ChoreKind.THIN && c.subject().equals("amber-f3"));
+  }
+
+  @Test
+  void fruitsAreWantedWhole() {
+    assertThat(
+            new TodayText(TodayData.of("plan", on("2026-07-10", IN_FLOWER)), Ink.of(false)).text())
+        .doesNotContainPattern("\\d\\.\\d\\s+still");
   }
 
   /** Muskmelon, 35 to 46 days: the one furthest past its day first; past 46 days it is overdue. */
