@@ -41,7 +41,8 @@ final class DescentCommand {
     if (words.isEmpty()) {
       throw new CommandFailure(
           "Nothing is named to tell the descent of.",
-          "Name a lot, a tag or a plant after the plan.");
+          "Name a lot, a tag or a plant after the plan"
+              + (args.has("--with") ? ", and put `--with` and the other one last." : "."));
     }
     PlanInput plan = new PlanInput(args, streams);
     return plan.withSeason(

@@ -120,15 +120,17 @@ final class Mistakes {
   }
 
   static Shape.Mistake backwards(String range) {
-    String[] ends = range.strip().split("\\s+to\\s+", 2);
+    String says = "The first figure of `" + range + "` is larger than the second.";
+    String[] ends = range.strip().split("(?i)\\s+to\\s+", 2);
+    if (ends.length < 2) {
+      return new Shape.Mistake("range-backwards", says, "Write the smaller one first.");
+    }
     String[] last = ends[1].split("\\s+", 2);
     boolean unitWaits = StringUtils.isNumeric(ends[0].replace(".", "")) && last.length > 1;
     String turned =
         unitWaits ? last[0] + " to " + ends[0] + " " + last[1] : ends[1] + " to " + ends[0];
     return new Shape.Mistake(
-            "range-backwards",
-            "The first figure of `" + range + "` is larger than the second.",
-            "Write the smaller one first: `" + turned + "`.")
+            "range-backwards", says, "Write the smaller one first: `" + turned + "`.")
         .instead(List.of(turned));
   }
 

@@ -14,7 +14,6 @@ class CandidatesDataTest {
   private static JsonNode figure(String garden, int plant, int trait) throws IOException {
     Path folder = Path.of("src/test/resources/cases/command", garden).toAbsolutePath();
     Run run = Run.in(folder, "candidates", "plan.season", "slate-gold", "--format", "json");
-    assertThat(run.err()).isEmpty();
     return new ObjectMapper()
         .readTree(run.out())
         .get("candidates")

@@ -59,8 +59,8 @@ class DescentFiguresTest {
 
   private JsonNode descent(String subject, String... more) throws IOException {
     List<String> args = new ArrayList<>(List.of("descent", "plan.season", "--format", "json"));
-    args.addAll(List.of(more));
     args.addAll(List.of(subject.split(" ")));
+    args.addAll(List.of(more));
     Run run = Run.in(folder, args.toArray(String[]::new));
     assertThat(run.err()).isEmpty();
     assertThat(run.exit()).isZero();

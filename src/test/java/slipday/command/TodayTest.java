@@ -85,7 +85,7 @@ class TodayTest {
             "lots",
             "plan.season");
     assertThat(run.out()).contains("ropewalk-2024");
-    assertThat(run.exit()).isZero();
+    assertThat(run.exit()).isEqualTo(Exit.FINDINGS);
   }
 
   @Test
