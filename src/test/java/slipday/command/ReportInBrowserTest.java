@@ -342,7 +342,7 @@ class ReportInBrowserTest extends InBrowser {
           "pollination",
           1,
           "fruit",
-          4,
+          5,
           "candidates",
           1,
           "garden",
@@ -354,9 +354,9 @@ class ReportInBrowserTest extends InBrowser {
           "findings",
           2,
           "text",
-          13,
+          14,
           "all",
-          24);
+          26);
 
   @Test
   void everySectionPrintsOnThePagesItNeeds() {
