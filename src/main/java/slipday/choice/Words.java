@@ -145,7 +145,7 @@ final class Words {
     if (candidate.fruits().stream().noneMatch(Candidate.SeedFruit::ofLine)) {
       words.add("no marked fruit, so no seed of the line");
     } else if (candidate.fruits().stream().noneMatch(Candidate.SeedFruit::mayGoOn)) {
-      words.add("no seed but of pollen that is refused");
+      words.add("no seed that may go on");
     }
     return words;
   }

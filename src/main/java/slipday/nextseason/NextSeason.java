@@ -20,7 +20,6 @@ import slipday.garden.record.Fact;
  * @param left seeds of each lot after this season, by its name; none where never counted
  * @param followers by this season's planting, the names of those that follow it
  * @param dropped lines given up, by name
- * @param dropped lines given up, by name
  */
 public record NextSeason(
     Garden garden,

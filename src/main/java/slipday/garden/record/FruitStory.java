@@ -136,11 +136,12 @@ public record FruitStory(
     private final Map<Fruit.Key, Fact.Picked> picked = new HashMap<>();
     private final Map<Fruit.Key, Fact.Saved> saved = new HashMap<>();
     private final Map<Fruit.Key, Fact> lost = new HashMap<>();
-    private final Map<Fruit.Key, Fact> bitter = new HashMap<>();
+    private final Bitterness bitterness;
     private final Map<Plants, Fact> unfit = new HashMap<>();
     private final Map<Plants, Fact.Lost> gone = new HashMap<>();
 
     Teller(GardenRecord record) {
+      bitterness = Bitterness.of(record);
       record.every(Fruit.class).forEach(f -> fruits.putIfAbsent(f.key(), f));
       record.facts().forEach(this::file);
     }
@@ -162,22 +163,6 @@ public record FruitStory(
         unfit.putIfAbsent(off.plants(), off);
       } else if (fact instanceof Fact.Lost l) {
         gone.putIfAbsent(l.plants(), l);
-      } else if (fact instanceof Fact.Tasted taste && taste.bitter()) {
-        taste(taste);
-      }
-    }
-
-    /** The flesh is the mother's: a bitter fruit tells of its whole plant. */
-    private void taste(Fact.Tasted taste) {
-      if (taste.subject() instanceof Fruit fruit) {
-        bitter.putIfAbsent(fruit.key(), taste);
-      }
-      Plants plants =
-          taste.subject() instanceof Fruit fruit
-              ? fruit.seedParent()
-              : taste.subject() instanceof Plants p ? p : null;
-      if (plants != null && plants.plant().isPresent()) {
-        unfit.putIfAbsent(plants, taste);
       }
     }
 
@@ -194,7 +179,7 @@ public record FruitStory(
     private Optional<Fact> spoilt(Fruit fruit) {
       return Stream.of(
               Optional.ofNullable(lost.get(fruit.key())),
-              Optional.ofNullable(bitter.get(fruit.key())),
+              bitterness.of(fruit).map(t -> (Fact) t.tasted()),
               Optional.ofNullable(unfit.get(fruit.seedParent()))
                   .filter(f -> fruit.seedParent().plant().isPresent()),
               Optional.ofNullable(unfit.get(fruit.pollenParent()))
@@ -206,13 +191,13 @@ public record FruitStory(
 
     /** A rogued plant's fruit is no seed at all; a dead one's is, if it was picked before. */
     private Optional<Fact> gone(Fruit fruit) {
-      Fact.Lost plant = gone.get(fruit.seedParent());
-      if (plant == null || fruit.seedParent().plant().isEmpty()) {
+      Fact.Lost end = gone.get(fruit.seedParent());
+      if (end == null || fruit.seedParent().plant().isEmpty()) {
         return Optional.empty();
       }
       Optional<LocalDate> off = Optional.ofNullable(picked.get(fruit.key())).map(Fact.Picked::date);
-      boolean inTime = !plant.rogued() && off.isPresent() && !off.get().isAfter(plant.date());
-      return inTime ? Optional.empty() : Optional.of(plant);
+      boolean inTime = !end.rogued() && off.isPresent() && !off.get().isAfter(end.date());
+      return inTime ? Optional.empty() : Optional.of(end);
     }
   }
 }
